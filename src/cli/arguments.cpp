@@ -1,0 +1,96 @@
+#include "cli/arguments.h"
+
+#include <CLI/CLI.hpp>
+
+#include "strakebook/report.h"
+
+namespace strakebook::cli {
+
+namespace {
+
+constexpr auto about =
+    "Turns a surveyor's own readings, words and decisions into a typeset hull thickness report.\n"
+    "It computes, shows, checks and typesets; it never writes a finding, and it refuses silence where a\n"
+    "reason is due. It is not a judgement: the surveyor decides, and local codes and licensed practice govern.";
+
+constexpr auto epilogue =
+    "A first evening:\n"
+    "  strakebook skeleton > survey.yaml          a commented survey to fill in\n"
+    "  strakebook check survey.yaml               everything that is wrong or missing, with its place\n"
+    "  strakebook typeset survey.yaml -o out.pdf  the report\n\n"
+    "Exit status: 0 written (or nothing wrong), 1 the input was refused, 2 wrong usage, 3 a file could not\n"
+    "be read or written, 5 a fault of the program. Nothing but the named output is ever written, and on any\n"
+    "error it is left as it was.";
+
+void add_survey(CLI::App &command, Arguments &to) {
+  command.add_option("SURVEY", to.survey, "the survey file (YAML); its readings and photographs lie beside it")
+      ->required();
+  command.add_option("--layouts", to.layouts, "folder of layouts to use instead of the installed ones");
+  command.add_option("--fonts", to.fonts, "folder of fonts to use instead of the installed ones");
+}
+
+void add_format(CLI::App &command, Arguments &to, const char *what) {
+  command.add_option("--format", to.format, what)->check(CLI::IsMember({"text", "json"}))->capture_default_str();
+}
+
+constexpr auto diagnostics_form = "form of what is wrong: text for people, json for programs";
+
+void add_check(CLI::App &app, Arguments &to) {
+  auto *check = app.add_subcommand("check", "Read and check a survey; list everything wrong, missing or unanswered");
+  add_survey(*check, to);
+  add_format(*check, to, diagnostics_form);
+  check->callback([&to] { to.command = Command::check; });
+}
+
+void add_assess(CLI::App &app, Arguments &to) {
+  auto *assess = app.add_subcommand("assess", "Print everything computed from the readings: losses, criteria, coverage");
+  add_survey(*assess, to);
+  add_format(*assess, to, "text for people, json for programs (lengths are decimal strings in mm)");
+  assess->callback([&to] { to.command = Command::assess; });
+}
+
+void add_typeset(CLI::App &app, Arguments &to) {
+  auto *typeset = app.add_subcommand("typeset", "Typeset the report as a PDF, marked \"not issued\" on every page");
+  add_survey(*typeset, to);
+  typeset->add_option("-o,--output", to.output, "the PDF to write")->required();
+  add_format(*typeset, to, diagnostics_form);
+  typeset->callback([&to] { to.command = Command::typeset; });
+}
+
+void add_preview(CLI::App &app, Arguments &to) {
+  auto *preview = app.add_subcommand("preview", "Draw the same pages as PNG pictures: page-001.png, page-002.png ...");
+  add_survey(*preview, to);
+  preview->add_option("-o,--output", to.output, "the folder to write them to (made if it is not there)")->required();
+  preview->add_option("--dpi", to.dpi, "pixels an inch")->check(CLI::Range(20, 600))->capture_default_str();
+  add_format(*preview, to, diagnostics_form);
+  preview->callback([&to] { to.command = Command::preview; });
+}
+
+void add_plain(CLI::App &app, Arguments &to) {
+  app.add_subcommand("schema", "Print the JSON Schema of the survey file")->callback([&to] {
+    to.command = Command::schema;
+  });
+  app.add_subcommand("skeleton", "Print a commented survey file to fill in")->callback([&to] {
+    to.command = Command::skeleton;
+  });
+}
+
+} // namespace
+
+Parsed parse_arguments(int argc, const char *const *argv) {
+  Parsed parsed;
+  CLI::App app{about, "strakebook"};
+  app.footer(epilogue);
+  app.set_version_flag("--version", tool_name());
+  app.require_subcommand(1);
+  for (auto add : {add_check, add_assess, add_typeset, add_preview, add_plain}) add(app, parsed.arguments);
+  try {
+    app.parse(argc, argv);
+    parsed.act = true;
+  } catch (const CLI::ParseError &error) {
+    parsed.exit = app.exit(error) == 0 ? Exit::written : Exit::usage;
+  }
+  return parsed;
+}
+
+} // namespace strakebook::cli

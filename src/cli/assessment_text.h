@@ -1,0 +1,12 @@
+#pragma once
+
+#include <string>
+
+#include "strakebook/steel/assess/assessment.h"
+
+namespace strakebook::cli {
+
+/// The assessment for a person at a terminal: coverage, then each zone with its subjects against every criterion.
+std::string assessment_text(const survey::Survey &survey, const assess::Assessment &assessment);
+
+} // namespace strakebook::cli

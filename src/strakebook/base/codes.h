@@ -1,0 +1,84 @@
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+namespace strakebook::base {
+
+/// Every diagnostic code, in one table; a number is never used again for something else. STRAKEBOOK_CODES(X) calls
+/// X(identifier, "SB####", "what it reports").
+#define STRAKEBOOK_CODES(X)                                                                                            \
+  X(file_unreadable, "SB0001", "a file cannot be opened or read")                                                      \
+  X(not_utf8, "SB0002", "a text file holds bytes that are not UTF-8")                                                  \
+  X(file_too_large, "SB0003", "a file is larger than the reader accepts")                                              \
+  X(path_escapes, "SB0004", "a path leaves the survey's own folder")                                                   \
+  X(yaml_syntax, "SB0101", "the text is not well-formed YAML")                                                         \
+  X(yaml_documents, "SB0102", "not exactly one document")                                                              \
+  X(yaml_duplicate_key, "SB0103", "a key is written twice in one map")                                                 \
+  X(yaml_forbidden, "SB0104", "an anchor, alias, merge key or tag")                                                    \
+  X(yaml_too_deep, "SB0105", "maps or lists are nested too deeply")                                                    \
+  X(yaml_open_quote, "SB0106", "a quoted text is not closed where it should be")                                       \
+  X(unknown_key, "SB0201", "a key that is not known here")                                                             \
+  X(missing_key, "SB0202", "a required key is missing")                                                                \
+  X(wrong_kind, "SB0203", "a map, list or text where another was expected")                                            \
+  X(empty_value, "SB0204", "a key without a value")                                                                    \
+  X(unknown_word, "SB0205", "a word that is not one of the known ones")                                                \
+  X(bad_number, "SB0206", "text that is not a number by the strict grammar")                                           \
+  X(bad_length, "SB0207", "text that is not a length")                                                                 \
+  X(bad_date, "SB0208", "text that is not a date")                                                                     \
+  X(out_of_range, "SB0209", "a number outside its range")                                                              \
+  X(bad_version, "SB0210", "a format version this program does not read")                                              \
+  X(csv_syntax, "SB0301", "a line of the readings file breaks its declared form")                                      \
+  X(csv_header, "SB0302", "the head of the readings file is not what was declared")                                    \
+  X(csv_count, "SB0303", "the readings file has not the declared count of lines or marks")                             \
+  X(csv_reading, "SB0304", "a cell is neither readings nor a status word")                                             \
+  X(duplicate_mark, "SB0305", "a mark is given twice")                                                                 \
+  X(dangling_reference, "SB0401", "a reference leads to nothing")                                                      \
+  X(pit_one_figure, "SB0402", "a pit with only one of depth and adjacent")                                             \
+  X(pit_not_closed, "SB0403", "a pit whose depth, adjacent and remaining do not agree")                                \
+  X(reading_implausible, "SB0404", "a reading that no plate here can have")                                            \
+  X(doubler_on_doubler, "SB0405", "a doubler over a doubler")                                                          \
+  X(count_does_not_close, "SB0406", "planned, read, rejected and not-read marks do not add up")                        \
+  X(photo_unreadable, "SB0407", "a photograph that is there but does not decode cleanly")                              \
+  X(photo_missing, "SB0408", "a photograph named but not in the folder")                                               \
+  X(photo_unused, "SB0409", "a photograph that no place or finding refers to")                                         \
+  X(unknown_acknowledgement, "SB0410", "an acknowledgement of something that was not reported")                        \
+  X(reading_over_original, "SB0411", "a reading above the original thickness and its tolerance")                       \
+  X(neighbour_jump, "SB0412", "a reading far from its neighbours")                                                     \
+  X(unequal_repeats, "SB0413", "repeats at one mark that lie far apart")                                               \
+  X(required_missing, "SB0501", "a final report lacks something required")                                             \
+  X(conflict_unanswered, "SB0502", "criteria contradict each other and no answer is given")                            \
+  X(answer_incomplete, "SB0503", "an answer to a conflict lacks a criterion, a mark or a full sentence")               \
+  X(decision_incomplete, "SB0504", "an adverse decision lacks criterion, reason, evidence or alternatives")            \
+  X(departure_unreasoned, "SB0505", "a decision departs from the ladder without a reason")                             \
+  X(no_opinion_required, "SB0506", "too few readings for the opinion given")                                           \
+  X(block_check_failed, "SB0507", "a gauge block check is missing or failed without a limitation")                     \
+  X(warning_unacknowledged, "SB0508", "a final report with a warning that nobody acknowledged")                        \
+  X(recommendation_incomplete, "SB0509", "a recommendation lacks deadline, reason, feasibility or proof")              \
+  X(state_content, "SB0510", "content that this state of report may not carry")                                        \
+  X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
+  X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
+  X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \
+  X(layout_loosens, "SB0703", "a layout or survey drops or loosens what its base requires")                            \
+  X(layout_order, "SB0704", "ordered values that are not in order")                                                    \
+  X(layout_pattern, "SB0705", "a wording with a place holder that nothing fills")                                      \
+  X(font_damaged, "SB0706", "a bundled font that does not match its recorded digest")                                  \
+  X(glyph_missing, "SB0801", "a character that the bundled faces do not have")                                         \
+  X(block_too_large, "SB0802", "a block that does not fit on an empty page")                                           \
+  X(references_unstable, "SB0803", "page references that do not settle")                                               \
+  X(label_collision, "SB0804", "labels of a figure that do not fit their lanes")                                       \
+  X(output_failed, "SB0901", "the output cannot be written")                                                           \
+  X(output_too_large, "SB0902", "a document larger than a PDF file can hold")
+
+enum class Code {
+#define X(id, number, text) id,
+  STRAKEBOOK_CODES(X)
+#undef X
+};
+
+std::string_view number_of(Code code);       ///< "SB0103"
+std::string_view name_of(Code code);         ///< "yaml_duplicate_key"
+std::string_view description_of(Code code);  ///< the table's words
+std::vector<Code> all_codes();
+
+} // namespace strakebook::base

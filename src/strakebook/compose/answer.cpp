@@ -1,0 +1,143 @@
+#include <algorithm>
+
+#include "strakebook/compose/answer_parts.h"
+#include "strakebook/compose/chapters.h"
+#include "strakebook/compose/figures.h"
+#include "strakebook/compose/looks.h"
+
+/// Page one: what an underwriter reads in three minutes.
+namespace strakebook::compose {
+
+using content::Block;
+using content::plain;
+using content::operator+;
+
+namespace {
+
+Inlines vessel_line(const Scope &scope) {
+  const auto &vessel = scope.survey().vessel;
+  std::vector<std::string> parts;
+  if (vessel.kind.given())
+    parts.push_back(vessel.kind.text);
+  parts.push_back(scope.say("answer.size", {{"length", as_written(vessel.length.length)},
+                                            {"beam", as_written(vessel.beam.length)}}));
+  if (vessel.built)
+    parts.push_back(scope.say("answer.built", {{"built", vessel.built->text.text},
+                                               {"from", origin_words(scope, vessel.built->from)}}));
+  return plain(base::joined(parts, scope.say("voice.list-between")));
+}
+
+Inlines survey_line(const Scope &scope) {
+  const auto &s = scope.survey();
+  return scope.tell(
+      "answer.surveyed",
+      {{"held", answer_to(scope, s.conditions.how_held)},
+       {"place", answer_to(scope, s.report.place)},
+       {"date", s.report.inspected ? plain(date(scope, s.report.inspected->value)) : not_given(scope)}});
+}
+
+Inlines purpose_line(const Scope &scope) {
+  const auto &s = scope.survey();
+  return scope.tell("answer.for", {{"client", answer_to(scope, s.instructions.client)},
+                                   {"purpose", answer_to(scope, s.instructions.purpose)},
+                                   {"surveyor", answer_to(scope, s.surveyor.name)},
+                                   {"qualification", answer_to(scope, s.surveyor.qualification)},
+                                   {"page", page_link(section_id("basis"))}});
+}
+
+Block particulars(const Scope &scope) {
+  std::vector<Block> left = {paragraph(vessel_line(scope), look::lead),
+                             paragraph(survey_line(scope), look::lead)};
+  return block(
+      content::Columns{look::particulars, {std::move(left), {paragraph(purpose_line(scope), look::lead)}}});
+}
+
+std::string refloat_word(const Scope &scope, const survey::Words &advice) {
+  if (advice.text == "yes")
+    return scope.say("refloat.yes");
+  if (advice.text == "with conditions")
+    return scope.say("refloat.with-conditions");
+  if (advice.text == "no")
+    return scope.say("refloat.no");
+  if (advice.text == "not applicable")
+    return scope.say("refloat.not-applicable");
+  return scope.say("refloat.no-opinion");
+}
+
+std::vector<Block> refloat(const Scope &scope) {
+  const auto &answer = scope.survey().answer;
+  std::vector<Block> out = {eyebrow(scope.say("answer.refloat"))};
+  out.push_back(paragraph(
+      answer.refloat.given() ? plain(refloat_word(scope, answer.refloat)) : not_given(scope), look::advice));
+  if (answer.refloat_conditions.given())
+    append(out, paragraphs(scope, answer.refloat_conditions, look::answer));
+  const auto &conditions = scope.survey().conditions;
+  Inlines water = scope.tell(
+      "answer.out-of-water",
+      {{"out", conditions.out_of_water ? plain(conditions.out_of_water->value ? scope.say("answer.out")
+                                                                              : scope.say("answer.afloat"))
+                                       : not_given(scope)},
+       {"cleaned", conditions.cleaned ? plain(conditions.cleaned->value ? scope.say("answer.cleaned")
+                                                                        : scope.say("answer.not-cleaned"))
+                                      : not_given(scope)}});
+  out.push_back(paragraph(std::move(water), look::answer));
+  return out;
+}
+
+std::vector<Block> why(const Scope &scope) {
+  std::vector<Block> out = {eyebrow(scope.say("answer.why"))};
+  append(out, paragraphs(scope, scope.survey().answer.reason, look::text));
+  return out;
+}
+
+std::vector<Block> limitation_and_next(const Scope &scope) {
+  const auto &answer = scope.survey().answer;
+  std::vector<Block> out = {eyebrow(scope.say("answer.limitation"))};
+  const auto &all = scope.survey().limitations;
+  const auto found = std::ranges::find(all, answer.limitation.text, &survey::Limitation::id);
+  if (found == all.end())
+    out.push_back(paragraph(answer_to(scope, answer.limitation), look::side));
+  else
+    out.push_back(
+        paragraph(scope.tell("answer.limitation-text", {{"area", answer_to(scope, found->area)},
+                                                        {"why", answer_to(scope, found->why)},
+                                                        {"prevents", answer_to(scope, found->prevents)},
+                                                        {"cure", answer_to(scope, found->cure)},
+                                                        {"page", page_link(limitation_id(found->id))}}),
+                  look::side));
+  out.push_back(eyebrow(scope.say("answer.next")));
+  Inlines next = answer_to(scope, answer.next_survey);
+  if (answer.next_survey_by)
+    next = scope.tell("answer.next-by", {{"date", content::strong(date(scope, answer.next_survey_by->value))},
+                                         {"words", next}});
+  out.push_back(paragraph(std::move(next), look::side));
+  return out;
+}
+
+} // namespace
+
+content::Section answer(const Scope &scope) {
+  auto out = section_of(scope);
+  std::get<content::Heading>(out.blocks.front().what).text_style = look::eyebrow;
+  auto &to = out.blocks;
+  to.push_back(paragraph(plain(scope.survey().vessel.name.text), look::vessel_name));
+  to.push_back(particulars(scope));
+  to.push_back(block(content::Rule{look::rule_title}));
+  auto left = refloat(scope);
+  append(left, worst_remaining(scope));
+  to.push_back(block(content::Columns{look::answer_grid, {std::move(left), section_and_zones(scope)}}));
+  to.push_back(block(content::Rule{look::rule}));
+  to.push_back(block(content::Columns{look::text_side, {why(scope), limitation_and_next(scope)}}));
+  append(to, items(scope));
+  to.push_back(counts(scope));
+  if (!scope.survey().recommendations.empty()) {
+    to.push_back(eyebrow(scope.say("answer.where-items")));
+    content::Figure figure{
+        .label = {}, .caption = {}, .caption_above = false, .panels = {}, .lattice = {}, .notes = {}};
+    figure.panels.push_back({{}, {}, item_strips(scope), "figure/items"});
+    to.push_back(block(std::move(figure)));
+  }
+  return out;
+}
+
+} // namespace strakebook::compose

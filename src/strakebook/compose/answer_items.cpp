@@ -1,0 +1,60 @@
+#include <algorithm>
+
+#include "strakebook/compose/answer_parts.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
+
+/// The recommendations on page one, by class, and what was read.
+namespace strakebook::compose {
+
+using content::Block;
+using content::plain;
+using content::operator+;
+
+Block eyebrow(std::string words) { return paragraph(plain(std::move(words)), look::eyebrow); }
+
+namespace {
+
+content::Row item_row(const Scope &scope, const survey::Recommendation &item) {
+  const std::string target = item_id(item.id);
+  Inlines deadline = item.deadline.given() ? prose(scope, item.deadline.text)
+                     : item.by             ? plain(date(scope, item.by->value))
+                                           : not_given(scope);
+  return row({cell(content::strong(item.id)), cell(item.klass), cell(link(target, item.title.text)),
+              cell(reach_words(scope, item.at)), cell(std::move(deadline)), cell(page_link(target))});
+}
+
+} // namespace
+
+std::vector<Block> items(const Scope &scope) {
+  auto all = scope.survey().recommendations;
+  std::vector<Block> out = {eyebrow(scope.say("answer.items"))};
+  if (all.empty()) {
+    out.push_back(paragraph(plain(scope.say("answer.no-items")), look::answer));
+    return out;
+  }
+  std::ranges::stable_sort(all, {}, &survey::Recommendation::klass);
+  auto table = unlabelled_table(look::items_table,
+                                {column({}), column(scope.say("answer.class")),
+                                 stretching(scope.say("answer.what")), column(scope.say("answer.where")),
+                                 column(scope.say("answer.deadline")), column({}, Align::right)});
+  std::vector<content::Row> rows;
+  for (const auto &item : all)
+    rows.push_back(item_row(scope, item));
+  add_rows(table, std::move(rows));
+  out.push_back(block(std::move(table), "table/items"));
+  return out;
+}
+
+Block counts(const Scope &scope) {
+  const auto &count = scope.assessment().coverage;
+  return paragraph(plain(scope.say("answer.counts", {{"planned", std::to_string(count.planned)},
+                                                     {"read", std::to_string(count.read)},
+                                                     {"rejected", std::to_string(count.rejected)},
+                                                     {"not-read", std::to_string(not_read(count))},
+                                                     {"pits", std::to_string(scope.survey().pits.size())}})),
+                   look::note);
+}
+
+} // namespace strakebook::compose

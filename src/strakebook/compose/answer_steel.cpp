@@ -1,0 +1,111 @@
+#include "strakebook/compose/answer_parts.h"
+#include "strakebook/compose/figures.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
+
+/// The steel on page one: the worst place and the lowest of each zone.
+namespace strakebook::compose {
+
+using content::Block;
+using content::plain;
+using content::operator+;
+
+namespace {
+
+/// Which limit the place is measured against and how far off it is.
+Inlines limit_sentence(const Scope &scope, const assess::Subject &subject) {
+  const auto *result = measured_against(subject);
+  if (result == nullptr)
+    return plain(scope.say("answer.no-limit"));
+  const base::Fill name{"criterion", criterion_name(scope, result->criterion)};
+  const base::Fill margin{"margin", margin_words(scope, *result, subject.band_nm)};
+  return plain(result->governs ? scope.say("answer.governs", {name, margin})
+                               : scope.say("answer.nearest", {name, margin}));
+}
+
+} // namespace
+
+std::vector<Block> worst_remaining(const Scope &scope) {
+  std::vector<Block> out = {eyebrow(scope.say("answer.worst"))};
+  const auto [zone, subject] = find_subject(scope, scope.assessment().worst);
+  if (subject == nullptr) {
+    out.push_back(paragraph(plain(scope.say("answer.nothing-read")), look::answer));
+    return out;
+  }
+  const auto *result = measured_against(*subject);
+  Inlines figure = scope.tell("answer.worst-figure",
+                              {{"mm", plain(remaining_text(scope, zone->zone, subject->remaining))}});
+  if (result != nullptr)
+    figure = figure + plain(" ") + verdict_sign(scope, result->verdict);
+  out.push_back(paragraph(std::move(figure), look::worst));
+
+  const std::string place = subject_place(scope, subject->id);
+  const std::string where = is_pit(scope, subject->id) ? scope.say("answer.under", {{"place", place}})
+                                                       : scope.say("answer.at", {{"place", place}});
+  const std::string loss = loss_text(scope, *zone, *subject);
+  Inlines text =
+      link(subject_target(scope, subject->id), where) + plain(" ") + limit_sentence(scope, *subject);
+  if (!loss.empty())
+    text = text + plain(" ") + plain(scope.say("answer.loss", {{"loss", loss}}));
+  out.push_back(paragraph(text + plain(" ") + page_link(zone_id(zone->zone)), look::answer));
+  return out;
+}
+
+namespace {
+
+content::Cell least_cell(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
+  if (subject == nullptr)
+    return cell(scope.say("voice.dash"));
+  Inlines text = content::strong(remaining_text(scope, zone.zone, subject->remaining));
+  if (const auto *result = measured_against(*subject))
+    text = text + plain("\u00A0") + verdict_sign(scope, result->verdict);
+  return cell(std::move(text));
+}
+
+content::Cell where_cell(const Scope &scope, const assess::Subject *subject, std::string none) {
+  if (subject == nullptr)
+    return cell(content::soft(std::move(none)));
+  return cell(link(subject_target(scope, subject->id), subject->id));
+}
+
+Block lowest_in_zones(const Scope &scope) {
+  auto table = unlabelled_table(look::summary_table,
+                                {stretching(scope.say("answer.lowest")),
+                                 column(scope.say("answer.plate"), Align::right, scope.say("voice.mm")),
+                                 column(scope.say("answer.plate-at")),
+                                 column(scope.say("answer.pit"), Align::right, scope.say("voice.mm")),
+                                 column(scope.say("answer.pit-under"))});
+  std::vector<content::Row> rows;
+  for (const auto &zone : scope.assessment().zones) {
+    const auto *plate = subject_of_kind(zone, assess::Subject::Kind::plate);
+    const auto *pit = subject_of_kind(zone, assess::Subject::Kind::pit);
+    rows.push_back(row({cell(zone_name(scope, zone.zone)), least_cell(scope, zone, plate),
+                        where_cell(scope, plate, scope.say("answer.not-read")), least_cell(scope, zone, pit),
+                        where_cell(scope, pit, scope.say("answer.no-pit"))}));
+  }
+  add_rows(table, std::move(rows));
+  using assess::Verdict;
+  table.notes.push_back(scope.tell("answer.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
+                                                    {"close", verdict_sign(scope, Verdict::too_close)},
+                                                    {"short", verdict_sign(scope, Verdict::falls_short)}}));
+  return block(std::move(table), "table/lowest");
+}
+
+} // namespace
+
+std::vector<Block> section_and_zones(const Scope &scope) {
+  std::vector<Block> out;
+  if (!scope.assessment().worst.empty()) {
+    content::Figure figure{
+        .label = {}, .caption = {}, .caption_above = false, .panels = {}, .lattice = {}, .notes = {}};
+    figure.panels.push_back({{}, {}, worst_section(scope), "figure/worst"});
+    figure.notes.push_back(
+        scope.tell("answer.section-caption", {{"place", content::strong(scope.assessment().worst)}}));
+    out.push_back(block(std::move(figure)));
+  }
+  out.push_back(lowest_in_zones(scope));
+  return out;
+}
+
+} // namespace strakebook::compose

@@ -1,0 +1,119 @@
+#include "strakebook/compose/appendix_lists.h"
+
+#include <algorithm>
+#include <set>
+
+#include "strakebook/compose/keys.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/tables.h"
+
+namespace strakebook::compose {
+
+using content::plain;
+
+namespace {
+
+std::string reason_of(const Scope &scope, const survey::Mark &mark) {
+  if (mark.status != survey::Status::read)
+    return status_word(scope, mark.status);
+  return scope.say("appendices.on-doubler");
+}
+
+std::string share_words(const Scope &scope, Ratio share) { return percent(scope, share); }
+
+void add_tolerances(const Scope &scope, Entries &entries) {
+  std::set<std::string> used;
+  for (const auto &zone : scope.survey().zones)
+    if (!zone.original.tolerance.empty())
+      used.insert(zone.original.tolerance);
+  for (const auto &id : used) {
+    const auto found = scope.policy().tolerances.find(id);
+    if (found == scope.policy().tolerances.end())
+      continue;
+    const auto &tolerance = found->second;
+    add(entries, id,
+        plain(tolerance.verified ? tolerance.source
+                                 : scope.say("appendices.from-memory", {{"source", tolerance.source}})));
+  }
+}
+
+const survey::Acknowledgement *answer_for(const Scope &scope, const base::Diagnostic &warning) {
+  const auto &all = scope.survey().acknowledgements;
+  const auto found = std::ranges::find(all, warning.subject, &survey::Acknowledgement::subject);
+  return found == all.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+std::vector<content::Block> exclusions(const Scope &scope, Numbering &numbering) {
+  auto table =
+      labelled_table(scope, numbering, look::small_table, scope.tell("appendices.exclusions-caption"),
+                     {column(scope.say("appendices.mark")), column(scope.say("appendices.reason")),
+                      stretching(scope.say("appendices.remark"))});
+  std::vector<content::Row> rows;
+  for (const auto &result : scope.assessment().marks) {
+    if (result.used)
+      continue;
+    const auto &mark = scope.survey().marks.at(result.mark);
+    rows.push_back(
+        row({cell(link(mark_id(mark.id()), tied_mark(mark.id()))), cell(reason_of(scope, mark)),
+             cell(mark.why.given() ? prose(scope, mark.why.text) : plain(scope.say("voice.dash")))},
+            {}, mark.span));
+  }
+  if (rows.empty())
+    return {paragraph(plain(scope.say("appendices.no-exclusions")), look::text)};
+  add_rows(table, std::move(rows));
+  return {block(std::move(table), "table/exclusions")};
+}
+
+std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numbering) {
+  auto table =
+      labelled_table(scope, numbering, look::small_table, scope.tell("appendices.acknowledged-caption"),
+                     {column(scope.say("appendices.subject")), stretching(scope.say("appendices.warning")),
+                      stretching(scope.say("appendices.answer"))});
+  std::vector<content::Row> rows;
+  for (const auto &found : scope.source.findings.all()) {
+    if (found.severity != base::Severity::warning || found.subject.empty())
+      continue;
+    const auto *answer = answer_for(scope, found);
+    rows.push_back(row({cell(found.subject), cell(found.message),
+                        cell(answer == nullptr ? not_given(scope) : prose(scope, answer->reason.text))},
+                       {}, found.span));
+  }
+  if (rows.empty())
+    return {paragraph(plain(scope.say("appendices.no-warnings")), look::text)};
+  add_rows(table, std::move(rows));
+  return {block(std::move(table), "table/acknowledged")};
+}
+
+content::Block rules_used(const Scope &scope) {
+  const auto &policy = scope.policy();
+  Entries entries;
+  const auto &doubt = policy.decision;
+  add(entries, scope.say("appendices.rule-doubt"),
+      plain(scope.say("appendices.rule-doubt-text",
+                      {{"rule", doubt.name}, {"band", figure(doubt.band)}, {"source", doubt.source}})));
+  const auto &extent = policy.extent;
+  add(entries, scope.say("appendices.rule-extent"),
+      plain(scope.say("appendices.rule-extent-text",
+                      {{"most", figure(extent.most_per_m2)},
+                       {"under", tied(figure(extent.under_percent), scope.say("voice.percent"))},
+                       {"source", extent.source}})));
+  add(entries, scope.say("appendices.rule-ladder"), plain(policy.ladder.source));
+  add(entries, scope.say("appendices.rule-few"),
+      plain(scope.say("appendices.rule-few-text", {{"marks", std::to_string(policy.least_marks)},
+                                                   {"share", share_words(scope, policy.least_read)}})));
+  add(entries, scope.say("appendices.rule-spot"),
+      plain(scope.say("appendices.rule-spot-text", {{"n", figure(policy.spot_check_per_m2)}})));
+  add(entries, scope.say("appendices.rule-repeats"),
+      plain(unit_mm(scope, base::mm_exact(policy.repeat_spread, 1))));
+  add(entries, scope.say("appendices.rule-jump"),
+      plain(unit_mm(scope, base::mm_exact(policy.neighbour_jump, 1))));
+  add(entries, scope.say("appendices.rule-block"),
+      plain(unit_mm(scope, base::mm_exact(policy.block_agreement, 1))));
+  add(entries, scope.say("appendices.rule-reduce"), plain(scope.say("instruments.reduction")));
+  add_tolerances(scope, entries);
+  return keys(std::move(entries), look::plain_keys);
+}
+
+} // namespace strakebook::compose

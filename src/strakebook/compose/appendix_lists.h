@@ -1,0 +1,15 @@
+#pragma once
+
+#include "strakebook/compose/voice.h"
+
+/// Lists of the appendices.
+namespace strakebook::compose {
+
+/// Every mark left out of the figures, with its reason; figures themselves stand in the results tables alone.
+std::vector<content::Block> exclusions(const Scope &scope, Numbering &numbering);
+/// Warnings of this run, each with the reason by which the surveyor answers for it.
+std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numbering);
+/// Rules and values of the house that this report rests on.
+content::Block rules_used(const Scope &scope);
+
+} // namespace strakebook::compose

@@ -1,0 +1,149 @@
+#include "strakebook/compose/decision.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/statements.h"
+#include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
+
+/// The criteria at the zone's worst place, and the answer where they contradict each other.
+namespace strakebook::compose {
+
+using content::Block;
+using content::plain;
+using content::operator+;
+using assess::Verdict;
+
+namespace {
+
+std::string why_not(const Scope &scope, const std::string &reason) {
+  if (reason == "weak-basis")
+    return scope.say("assessment.na-weak-basis");
+  if (reason == "scope")
+    return scope.say("assessment.na-scope");
+  return scope.say("assessment.na-other");
+}
+
+content::Cell name_cell(const Scope &scope, const assess::CriterionResult &result) {
+  const std::string name = criterion_name(scope, result.criterion);
+  if (!result.governs)
+    return cell(link(criterion_id(result.criterion), name));
+  return cell(scope.tell("assessment.governs", {{"criterion", content::strong(name)}}));
+}
+
+content::Row criterion_row(const Scope &scope, const assess::Subject &subject, const std::string &left,
+                           const assess::CriterionResult &result) {
+  const auto sign = [&] {
+    return cell(verdict_sign(scope, result.verdict) + plain("\u00A0" + verdict_word(scope, result.verdict)));
+  };
+  const std::string dash = scope.say("voice.dash");
+  if (result.verdict == Verdict::not_applicable)
+    return row(
+        {name_cell(scope, result), cell(dash), cell(dash), cell(dash),
+         cell(verdict_sign(scope, result.verdict) + plain("\u00A0" + why_not(scope, result.why_not)))});
+  return row({name_cell(scope, result), cell(limit_text(result.limit)), cell(left),
+              cell(margin_text(result, subject.band_nm)), sign()});
+}
+
+Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &judged,
+                     const assess::Subject &subject) {
+  const std::string mm = scope.say("voice.mm");
+  auto table = labelled_table(
+      scope, numbering, look::plain_table,
+      scope.tell("assessment.criteria-caption", {{"place", plain(subject_place(scope, subject.id))}}),
+      {stretching(scope.say("assessment.criterion")), column(scope.say("assessment.limit"), Align::right, mm),
+       column(scope.say("assessment.leaves", {{"place", subject.id}}), Align::right, mm),
+       column(scope.say("assessment.margin"), Align::right, mm), column(scope.say("assessment.verdict"))});
+  const std::string left = remaining_text(scope, judged.zone.id, subject.remaining);
+  std::vector<content::Row> rows;
+  for (const auto &result : subject.results)
+    rows.push_back(criterion_row(scope, subject, left, result));
+  add_rows(table, std::move(rows));
+  table.notes.push_back(
+      plain(scope.say("assessment.doubt-note", {{"doubt", unit_mm(scope, doubt_text(subject.band_nm))},
+                                                {"source", scope.policy().decision.source}})));
+  return block(std::move(table), "table/criteria/" + judged.zone.id);
+}
+
+std::string names(const Scope &scope, const std::vector<std::string> &ids) {
+  std::vector<std::string> out;
+  for (const auto &id : ids)
+    out.push_back(criterion_name(scope, id));
+  return join_and(scope, out);
+}
+
+std::vector<std::string> with_verdict(const assess::Subject &subject, Verdict verdict) {
+  std::vector<std::string> out;
+  for (const auto &result : subject.results)
+    if (result.verdict == verdict)
+      out.push_back(result.criterion);
+  return out;
+}
+
+Block verdicts_in_words(const Scope &scope, const assess::Subject &subject) {
+  std::vector<std::string> parts;
+  const auto met = with_verdict(subject, Verdict::meets), close = with_verdict(subject, Verdict::too_close),
+             shorts = with_verdict(subject, Verdict::falls_short);
+  const std::string place = tied_mark(subject.id);
+  if (!met.empty())
+    parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, met)}}));
+  if (!close.empty())
+    parts.push_back(scope.say("assessment.too-close", {{"place", place}, {"criteria", names(scope, close)}}));
+  if (!shorts.empty())
+    parts.push_back(
+        scope.say("assessment.falls-short", {{"place", place}, {"criteria", names(scope, shorts)}}));
+  if (parts.empty())
+    parts.push_back(scope.say("assessment.no-criterion", {{"place", place}}));
+  return statement(scope, Rests::computed, {paragraph(plain(base::joined(parts, " ")), look::text)},
+                   page_link(section_id("criteria")));
+}
+
+} // namespace
+
+std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, const Judged &judged) {
+  const auto *subject = worst_of(judged.result);
+  if (subject == nullptr)
+    return {};
+  const bool conflict = judged.result.conflict;
+  std::vector<Block> out = {
+      item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria"))};
+  out.push_back(criteria_table(scope, numbering, judged, *subject));
+  out.push_back(verdicts_in_words(scope, *subject));
+  if (judged.result.weak_basis && judged.result.alive_low && judged.result.alive_high) {
+    std::vector<std::string> alive;
+    for (const auto &nominal : judged.result.nominals)
+      if (nominal.state == assess::Nominal::State::alive)
+        alive.push_back(base::mm_exact(nominal.nominal, 0));
+    const std::string low = percent_figure(scope, *judged.result.alive_low),
+                      high = percent(scope, *judged.result.alive_high);
+    out.push_back(statement(
+        scope, Rests::computed,
+        {paragraph(
+            plain(scope.say("assessment.alive", {{"place", tied_mark(subject->id)},
+                                                 {"low", low},
+                                                 {"high", high},
+                                                 {"nominals", unit_mm(scope, join_and(scope, alive))}})),
+            look::text)},
+        page_link(original_id(judged.zone.id))));
+  }
+  return out;
+}
+
+std::vector<Block> conflict_answer(const Scope &scope, const Judged &judged) {
+  if (!judged.result.conflict)
+    return {};
+  std::vector<Block> out = {item_heading(scope.say("assessment.answer"))};
+  const auto *decision = judged.decision;
+  if (decision == nullptr || !decision->conflict) {
+    append(out, paragraphs(scope, survey::Words{}, look::text));
+    return out;
+  }
+  const auto &answer = *decision->conflict;
+  Inlines text = scope.tell("assessment.prefers",
+                            {{"criterion", content::strong(criterion_name(scope, answer.prefers))}}) +
+                 plain(" ") + answer_to(scope, answer.because);
+  out.push_back(statement(scope, Rests::opinion,
+                          {block(content::Paragraph{std::move(text), look::text, {}}, {}, answer.span)},
+                          evidence_list(scope, answer.marks)));
+  return out;
+}
+
+} // namespace strakebook::compose

@@ -1,0 +1,113 @@
+#include "strakebook/compose/decision.h"
+#include "strakebook/compose/keys.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/statements.h"
+#include "strakebook/compose/subjects.h"
+
+/// What the surveyor makes of it: the reason, the firm's ladder beside the decision, the other tenable views.
+namespace strakebook::compose {
+
+using content::Block;
+using content::plain;
+using content::operator+;
+
+namespace {
+
+std::optional<Block> activity_and_cause(const Scope &scope, const survey::Decision &decision) {
+  Entries entries;
+  add_if_given(scope, entries, scope.say("assessment.activity"), decision.activity);
+  add_if_given(scope, entries, scope.say("assessment.cause"), decision.cause);
+  if (entries.empty())
+    return std::nullopt;
+  return statement(scope, Rests::opinion, {keys(std::move(entries), look::plain_keys)}, {});
+}
+
+Block extent(const Scope &scope, const Judged &judged) {
+  const auto &rule = scope.policy().extent;
+  Inlines evidence = content::soft(scope.say(
+      "assessment.extent-rule", {{"most", figure(rule.most_per_m2)},
+                                 {"under", tied(figure(rule.under_percent), scope.say("voice.percent"))},
+                                 {"source", rule.source}}));
+  std::string text = scope.say("assessment.extent", {{"extent", extent_word(scope, judged.result.extent)}});
+  if (const auto &pitting = judged.zone.pitting)
+    text = scope.say("assessment.extent-of",
+                     {{"extent", extent_word(scope, judged.result.extent)},
+                      {"count", figure(pitting->count)},
+                      {"area", figure(pitting->area_m2)},
+                      {"share", tied(figure(pitting->share_percent), scope.say("voice.percent"))}});
+  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
+                   std::move(evidence));
+}
+
+Inlines followed(const Scope &scope, const Judged &judged) {
+  if (judged.decision == nullptr)
+    return not_given(scope);
+  const base::Fill action{"action", action_name(scope, judged.decision->action)};
+  if (!judged.result.departs)
+    return plain(scope.say("ladder.followed", {action}));
+  return plain(scope.say("ladder.departs", {action})) + plain(" ") +
+         answer_to(scope, judged.decision->departure);
+}
+
+/// The row is the firm's, quoted in its words; only whether the decision follows it is said beside it.
+Block ladder(const Scope &scope, const Judged &judged) {
+  const auto words = ladder_words(scope, judged.result);
+  Inlines row = words ? scope.tell("ladder.quoted", {{"when", plain(words->when)},
+                                                     {"suggests", content::italic(words->suggests)}})
+                      : not_given(scope);
+  std::vector<Block> left = {paragraph(std::move(row), look::text),
+                             paragraph(followed(scope, judged), look::text)};
+  Inlines side = content::soft(scope.say("ladder.source", {{"source", scope.policy().ladder.source}}));
+  return beside(std::move(left), {paragraph(std::move(side), look::side)});
+}
+
+} // namespace
+
+std::vector<Block> reasons(const Scope &scope, const Judged &judged) {
+  if (judged.decision == nullptr)
+    return {};
+  const auto &decision = *judged.decision;
+  std::vector<Block> out = {item_heading(scope.say("assessment.why"))};
+  out.push_back(statement(scope, Rests::opinion, paragraphs(scope, decision.why, look::text),
+                          evidence_list(scope, decision.evidence)));
+  if (judged.result.too_few && decision.opinion_on_few.given())
+    out.push_back(statement(scope, Rests::opinion, paragraphs(scope, decision.opinion_on_few, look::text),
+                            plain(scope.say("assessment.on-few"))));
+  if (auto more = activity_and_cause(scope, decision))
+    out.push_back(std::move(*more));
+  return out;
+}
+
+std::vector<Block> extent_and_ladder(const Scope &scope, const Judged &judged) {
+  return {item_heading(scope.say("assessment.extent-head")), extent(scope, judged), ladder(scope, judged)};
+}
+
+std::vector<Block> alternatives(const Scope &scope, const Judged &judged) {
+  if (judged.decision == nullptr || judged.decision->instead_of.empty())
+    return {};
+  std::vector<Block> left;
+  for (const auto &other : judged.decision->instead_of)
+    left.push_back(
+        block(content::Paragraph{scope.tell("assessment.instead",
+                                            {{"action", content::italic(action_name(scope, other.name))},
+                                             {"why", prose(scope, other.words.text)}}),
+                                 look::text,
+                                 {}},
+              {}, other.words.span));
+  return {item_heading(scope.say("assessment.alternatives")),
+          statement(scope, Rests::opinion, std::move(left), {})};
+}
+
+std::vector<Block> range_of_opinion(const Scope &scope, const Judged &judged) {
+  if (judged.decision == nullptr)
+    return {};
+  std::vector<Block> out = {item_heading(scope.say("assessment.range"))};
+  out.push_back(statement(scope, Rests::opinion,
+                          paragraphs(scope, judged.decision->range_of_opinion, look::text),
+                          plain(scope.say("assessment.others-say"))));
+  out.push_back(statement(scope, Rests::opinion, paragraphs(scope, judged.decision->would_change, look::text),
+                          plain(scope.say("assessment.would-change"))));
+  return out;
+}
+
+} // namespace strakebook::compose

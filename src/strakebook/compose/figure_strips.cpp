@@ -1,0 +1,112 @@
+#include <algorithm>
+#include <map>
+
+#include "strakebook/compose/figures.h"
+#include "strakebook/compose/hull.h"
+
+/// Where the items are, on three strips of the hull; and the datum drawing.
+namespace strakebook::compose {
+
+using content::Anchor;
+using content::Level;
+using content::plain;
+
+namespace {
+
+constexpr double strip_pitch = 1.3, strip_height = 1.0;
+
+/// Low edge of a strip: port on top.
+double low_of(Strip strip) {
+  switch (strip) {
+  case Strip::port: return 2 * strip_pitch;
+  case Strip::bottom: return strip_pitch;
+  case Strip::starboard: break;
+  }
+  return 0;
+}
+
+std::string strip_name(const Scope &scope, Strip strip) {
+  switch (strip) {
+  case Strip::port: return scope.say("strips.port");
+  case Strip::bottom: return scope.say("strips.bottom");
+  case Strip::starboard: break;
+  }
+  return scope.say("strips.starboard");
+}
+
+/// An item's stretch on one strip.
+struct Extent {
+  std::string id;
+  Reach1D along;
+};
+
+std::map<Strip, std::vector<Extent>> extents(const Scope &scope) {
+  std::map<Strip, std::vector<Extent>> out;
+  for (const auto &item : scope.survey().recommendations) {
+    std::map<Strip, bool> on;
+    for (const auto *row : rows_of_reach(scope, item.at)) on[strip_of(scope, *row)] = true;
+    for (const auto &[strip, yes] : on) out[strip].push_back({item.id, stations_of_reach(scope, item.at)});
+  }
+  return out;
+}
+
+void add_extents(Drawing &to, double low, const std::vector<Extent> &items, Reach1D hull) {
+  const double pitch = strip_height / static_cast<double>(items.size() + 1);
+  double y = low + strip_height;
+  for (const auto &item : items) {
+    y -= pitch;
+    const double a = std::max(hull.from, item.along.from), b = std::min(hull.to, item.along.to);
+    to.elements.emplace_back(content::Span{{a, y}, {std::max(a, b), y}, content::Span::Ends::ticks, "extent"});
+    auto &number = add_label(to, {a, y}, content::strong(item.id + " "), Anchor::right, Level::middle);
+    number.target = item_id(item.id);
+  }
+}
+
+} // namespace
+
+content::Drawing item_strips(const Scope &scope) {
+  Drawing out;
+  const auto hull = hull_extent(scope);
+  out.x0 = hull.from;
+  out.x1 = hull.to;
+  out.y1 = 2 * strip_pitch + strip_height;
+  out.y = {content::Scale::Rule::fill, "hull-strips-drawn"};
+  out.pad_left = "hull-strips-left";
+  out.pad_right = "hull-strips-right";
+  out.pad_bottom = "profile-bottom";
+  const auto items = extents(scope);
+  for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
+    const double low = low_of(strip);
+    add_area(out, strip_outline(strip, hull, low, low + strip_height), "hull");
+    auto &name = add_label(out, {hull.from, low + strip_height / 2}, content::soft(strip_name(scope, strip)), Anchor::left, Level::middle);
+    name.text_style = "figure-label";
+    if (const auto found = items.find(strip); found != items.end()) add_extents(out, low, found->second, hull);
+  }
+  out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
+  out.spoken = scope.say("strips.spoken");
+  return out;
+}
+
+content::Drawing datum_drawing(const Scope &scope) {
+  Drawing out;
+  const auto hull = hull_extent(scope);
+  out.x0 = hull.from;
+  out.x1 = hull.to;
+  out.y1 = strip_height;
+  out.y = {content::Scale::Rule::fill, "datum-drawn"};
+  out.pad_left = "datum-pad";
+  out.pad_right = "datum-pad";
+  out.pad_top = "datum-top";
+  out.pad_bottom = "profile-bottom";
+  add_area(out, strip_outline(Strip::port, hull, 0, strip_height), "hull");
+  const double reach = (hull.to - hull.from) / 5, y = strip_height * 0.5;
+  out.elements.emplace_back(content::Span{{hull.from, y}, {hull.from + reach, y}, content::Span::Ends::end_arrow, "looking"});
+  add_label(out, {hull.from + reach, y}, plain(" " + scope.survey().datum.towards.text), Anchor::left, Level::middle);
+  add_line(out, {{hull.from, 0}, {hull.from, strip_height * 1.1}}, "frame-line");
+  add_label(out, {hull.from, strip_height * 1.1}, content::strong(scope.survey().datum.from.text), Anchor::left, Level::above);
+  out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
+  out.spoken = scope.say("strips.datum-spoken");
+  return out;
+}
+
+} // namespace strakebook::compose

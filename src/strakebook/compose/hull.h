@@ -1,0 +1,31 @@
+#pragma once
+
+#include "strakebook/compose/sketch.h"
+#include "strakebook/compose/thickness.h"
+
+/// The outline of the hull as figures unroll it: port, bottom, starboard, bow at the left, seen from outside.
+namespace strakebook::compose {
+
+/// Which strip of the unrolled hull a row lies on.
+enum class Strip { port, bottom, starboard };
+Strip strip_of(const Scope &scope, const survey::Row &row);
+
+/// Metres from the datum to either end.
+struct Reach1D { double from = 0, to = 0; };
+Reach1D hull_extent(const Scope &scope);
+/// The stations of a reach; without its own ends, the whole hull.
+Reach1D stations_of_reach(const Scope &scope, const survey::Reach &reach);
+
+/// Closed outline of a strip between y low and high: raked stem, square counter; the bottom pointed at both ends.
+std::vector<XY> strip_outline(Strip strip, Reach1D hull, double low, double high);
+
+/// Rows that a reach names, or all rows of its zone, or all.
+std::vector<const survey::Row *> rows_of_reach(const Scope &scope, const survey::Reach &reach);
+
+/// The side of the hull as the camera faced it, with the place and the direction of looking.
+Drawing locator_strip(const Scope &scope, const survey::Photo &photo);
+
+/// Ticks every metre and numbers about every sixth part of the hull.
+content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about = 0);
+
+} // namespace strakebook::compose

@@ -1,0 +1,62 @@
+#include "strakebook/compose/map_parts.h"
+
+#include <algorithm>
+
+#include "strakebook/compose/chapters.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/subjects.h"
+
+/// Shell expansion: where the steel was read.
+namespace strakebook::compose {
+
+using content::plain;
+using content::operator+;
+
+namespace {
+
+constexpr int most_bays_on_a_page = 55;
+
+Inlines signs(const Scope &scope) {
+  using assess::Verdict;
+  return scope.tell("map.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
+                                  {"close", verdict_sign(scope, Verdict::too_close)},
+                                  {"short", verdict_sign(scope, Verdict::falls_short)},
+                                  {"unread", Inlines{content::Sign{"not-read", scope.say("map.unread-spoken")}}}});
+}
+
+Inlines counts(const Scope &scope) {
+  const auto &count = scope.assessment().coverage;
+  return plain(scope.say("map.counts", {{"read", std::to_string(count.read)}, {"planned", std::to_string(count.planned)},
+                                        {"unread", std::to_string(not_read(count) + count.rejected)}}));
+}
+
+content::Figure figure_of(const Scope &scope, Numbering &numbering) {
+  content::Figure out;
+  out.label = next_figure(scope, numbering);
+  if (!needs_bays(scope)) {
+    out.caption = scope.tell("map.caption", {{"counts", counts(scope)}});
+    out.panels.push_back({{}, {}, map_of_marks(scope), "figure/map/marks"});
+    return out;
+  }
+  out.caption = scope.tell("map.bays-caption", {{"counts", counts(scope)}});
+  const int bays = bay_count(scope);
+  for (int first = 0; first < bays; first += most_bays_on_a_page - 1)
+    out.panels.push_back({{}, {}, map_of_bays(scope, first, std::min(bays, first + most_bays_on_a_page)), "figure/map/bays-" + std::to_string(first)});
+  return out;
+}
+
+} // namespace
+
+content::Section map(const Scope &scope) {
+  auto out = section_of(scope);
+  Numbering numbering;
+  out.blocks.push_back(block(figure_of(scope, numbering), "figure/map"));
+  content::Figure legend;
+  legend.panels.push_back({content::strong(scope.say("map.tone")), {}, ramp_legend(scope), "figure/map/legend"});
+  legend.notes = {signs(scope)};
+  out.blocks.push_back(block(std::move(legend)));
+  if (needs_bays(scope)) out.blocks.push_back(not_met_table(scope, numbering));
+  return out;
+}
+
+} // namespace strakebook::compose

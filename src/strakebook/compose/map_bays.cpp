@@ -1,0 +1,178 @@
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "strakebook/compose/map_parts.h"
+#include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
+
+/// The unrolled hull of a large boat as strips of cells, and the list of what does not meet its limit.
+namespace strakebook::compose {
+
+using content::Anchor;
+using content::Level;
+using content::plain;
+using content::operator+;
+
+namespace {
+
+constexpr double strip_gap = 1.6; // rows of white between strips: their name stands in it
+constexpr std::size_t most_rows_one_by_one = 14;
+
+double spacing_of(const Scope &scope) { return scope.survey().datum.spacing ? metres_of(*scope.survey().datum.spacing) : 1; }
+
+/// A cell of the map: its lesser plate reading, or why it has none.
+struct Cell {
+  std::optional<Length> least;
+  std::string mark;
+};
+
+using Cells = std::map<std::pair<std::string, int>, Cell>;
+
+Cells cells_of(const Scope &scope) {
+  Cells out;
+  for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) {
+    const auto &mark = scope.survey().marks[i];
+    const auto &result = scope.assessment().marks[i];
+    auto &cell = out[{mark.row, bay_of(scope, mark.station)}];
+    if (result.used && (!cell.least || result.remaining < *cell.least)) cell = {result.remaining, mark.id()};
+  }
+  return out;
+}
+
+void add_cell(Drawing &to, const Scope &scope, const survey::Zone &zone, const Cell &cell, XY low) {
+  const XY high{low.x + 1, low.y + 1};
+  if (!cell.least) {
+    add_box(to, low, high, "unread-plate");
+    add_line(to, {low, high}, "unread-line");
+    return;
+  }
+  add_box(to, low, high, ramp_meaning(scope, zone, *cell.least) + "-cell");
+}
+
+void outline_if_not_met(Drawing &to, const Scope &scope, const survey::Zone &zone, const Cell &cell, XY low) {
+  const auto limit = main_limit(scope, zone.id);
+  if (!cell.least || !limit) return;
+  if (verdict_against(scope, *limit, *cell.least, band_of(scope, zone.id, assess::Subject::Kind::plate)) != "meets")
+    add_box(to, low, {low.x + 1, low.y + 1}, "cell-not-met");
+}
+
+void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::Row &row, double y) {
+  const auto &zone = survey::zone_of_row(scope.survey(), row.id);
+  const int first = static_cast<int>(to.x0), last = static_cast<int>(to.x1);
+  const auto each = [&](auto draw) {
+    for (int bay = first; bay < last; ++bay)
+      if (const auto found = cells.find({row.id, bay}); found != cells.end()) draw(to, scope, zone, found->second, XY{static_cast<double>(bay), y});
+  };
+  each(add_cell);
+  each(outline_if_not_met);
+  for (const auto &pit : scope.survey().pits)
+    if (const int bay = bay_of(scope, pit.at.station); pit.at.row == row.id && bay >= first && bay < last)
+      add_spot(to, {metres_of(pit.at.station) / spacing_of(scope), y + 0.5}, "pit");
+  auto &name = add_label(to, {to.x0, y + 0.5}, content::strong(row.id + " "), Anchor::right, Level::middle);
+  name.text_style = "map-row";
+  const auto summary = std::ranges::find(scope.assessment().rows, row.id, &assess::RowSummary::row);
+  if (summary == scope.assessment().rows.end() || !summary->min) return;
+  auto &least = add_label(to, {to.x1, y + 0.5}, content::strong(" " + remaining_text(scope, zone.id, *summary->min)) + content::soft("  " + summary->worst), Anchor::left, Level::middle);
+  least.target = mark_id(summary->worst);
+}
+
+std::string strip_head(const Scope &scope, Strip strip) {
+  if (strip == Strip::port) return scope.say("strips.port-head");
+  return strip == Strip::bottom ? scope.say("strips.bottom-head") : scope.say("strips.starboard-head");
+}
+
+content::Axis bay_axis(int first, int last) {
+  content::Axis axis{.side = content::Axis::Side::top, .at = 0, .ticks = {}, .numbers = {}, .title = {}};
+  constexpr int step = 5;
+  for (int bay = first; bay < last; ++bay)
+    if ((bay + 1) % step == 0 || bay == first) axis.numbers.emplace_back(bay + 0.5, std::to_string(bay + 1));
+  return axis;
+}
+
+content::Axis metre_axis(const Scope &scope, int first, int last, double at) {
+  content::Axis axis{.side = content::Axis::Side::bottom, .at = at, .ticks = {}, .numbers = {}, .title = {}};
+  const double spacing = spacing_of(scope);
+  constexpr int step = 5;
+  for (int metre = 0; metre <= static_cast<int>(last * spacing); ++metre) {
+    const double x = metre / spacing;
+    if (x < first) continue;
+    axis.ticks.push_back(x);
+    if (metre % step == 0) axis.numbers.emplace_back(x, std::to_string(metre));
+  }
+  return axis;
+}
+
+} // namespace
+
+int bay_of(const Scope &scope, const base::Measured &station) {
+  constexpr double past_line = 1e-9; // a mark on the line between two bays belongs to the one that begins there
+  return static_cast<int>(metres_of(station) / spacing_of(scope) + past_line);
+}
+
+int bay_count(const Scope &scope) {
+  int out = 0;
+  for (const auto &mark : scope.survey().marks) out = std::max(out, bay_of(scope, mark.station) + 1);
+  return out;
+}
+
+bool needs_bays(const Scope &scope) {
+  if (scope.survey().rows.size() > most_rows_one_by_one) return true;
+  const auto &style = scope.source.house.style;
+  const auto hull = hull_extent(scope);
+  const auto width = style::body_width(style::master(style, "map")) - style::measure(style, "map-names") - style::measure(style, "map-right");
+  return width * (spacing_of(scope) / (hull.to - hull.from)) < style::measure(style, "map-least-station");
+}
+
+Drawing map_of_bays(const Scope &scope, int first, int last) {
+  Drawing out;
+  out.x0 = first;
+  out.x1 = last;
+  const Cells cells = cells_of(scope);
+  double y = 0;
+  for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
+    auto &head = add_label(out, {out.x0, y}, content::strong(strip_head(scope, strip)), Anchor::left, Level::below);
+    head.text_style = "map-row";
+    y -= strip_gap;
+    for (const auto &row : scope.survey().rows)
+      if (strip_of(scope, row) == strip) add_row(out, scope, cells, row, y -= 1);
+  }
+  out.y0 = y;
+  out.y1 = 0;
+  out.y = {content::Scale::Rule::named, "heat-row"};
+  out.pad_left = "heat-names";
+  out.pad_right = "heat-right";
+  out.pad_top = "map-axis";
+  out.pad_bottom = "map-axis";
+  out.elements.emplace_back(bay_axis(first, last));
+  out.elements.emplace_back(metre_axis(scope, first, last, y));
+  out.spoken = scope.say("map.spoken");
+  return out;
+}
+
+content::Block not_met_table(const Scope &scope, Numbering &numbering) {
+  struct Short { std::string id; Length remaining; std::string zone; bool pit; };
+  std::vector<Short> found;
+  const auto consider = [&](const std::string &id, const std::string &row, Length remaining, bool pit) {
+    const auto &zone = survey::zone_of_row(scope.survey(), row);
+    const auto kind = pit ? assess::Subject::Kind::pit : assess::Subject::Kind::plate;
+    if (const auto limit = main_limit(scope, zone.id); limit && verdict_against(scope, *limit, remaining, band_of(scope, zone.id, kind)) != "meets")
+      found.push_back({id, remaining, zone.id, pit});
+  };
+  for (std::size_t i = 0; i < scope.survey().marks.size(); ++i)
+    if (const auto &result = scope.assessment().marks[i]; result.used)
+      consider(scope.survey().marks[i].id(), scope.survey().marks[i].row, result.remaining, false);
+  for (std::size_t i = 0; i < scope.survey().pits.size(); ++i)
+    consider(scope.survey().pits[i].id, scope.survey().pits[i].at.row, scope.assessment().pits[i].remaining, true);
+  std::ranges::stable_sort(found, {}, &Short::remaining);
+
+  auto table = labelled_table(scope, numbering, "small", scope.tell("map.not-met-caption", {{"n", plain(std::to_string(found.size()))}}),
+                              {column(scope.say("map.place")), stretching(scope.say("map.where")), column(scope.say("map.left"), Align::decimal, scope.say("voice.mm"))});
+  std::vector<content::Row> rows;
+  for (const auto &one : found)
+    rows.push_back(row({cell(link(subject_target(scope, one.id), one.id)), cell(subject_place(scope, one.id)), cell(remaining_text(scope, one.zone, one.remaining))}));
+  add_rows(table, std::move(rows));
+  return block(std::move(table), "table/not-met");
+}
+
+} // namespace strakebook::compose

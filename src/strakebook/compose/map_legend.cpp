@@ -1,0 +1,48 @@
+#include <algorithm>
+
+#include "strakebook/compose/map_parts.h"
+
+/// The ramp's tones with the ladder's bands that they stand for.
+namespace strakebook::compose {
+
+using content::Anchor;
+using content::Level;
+using content::plain;
+
+namespace {
+
+constexpr int bands = 5;
+
+/// Words of the bands, thinnest first: the rungs' own conditions; the rungs below the third from the top share one band,
+/// and the top one is split at the lower delivery bound.
+std::vector<std::string> band_words(const Scope &scope) {
+  const auto &rungs = scope.policy().ladder.rungs;
+  std::vector<std::string> out;
+  for (int band = 1; band < bands; ++band) {
+    const int rung = static_cast<int>(rungs.size()) - bands + band;
+    if (rung < 0) continue;
+    const auto &one = rungs[static_cast<std::size_t>(rung)];
+    out.push_back(band == 1 && one.below ? scope.say("map.under", {{"mm", unit_mm(scope, base::mm_exact(*one.below, 1))}}) : one.when);
+  }
+  out.push_back(scope.say("map.as-delivered"));
+  return out;
+}
+
+} // namespace
+
+Drawing ramp_legend(const Scope &scope) {
+  Drawing out;
+  out.x1 = bands;
+  out.y = {content::Scale::Rule::fill, "legend-height"};
+  out.pad_bottom = "legend-words";
+  const auto words = band_words(scope);
+  for (int band = 0; band < bands; ++band) {
+    add_box(out, {static_cast<double>(band), 0}, {band + 1.0, 1}, "ramp-" + std::to_string(band + 1));
+    if (static_cast<std::size_t>(band) < words.size())
+      add_label(out, {static_cast<double>(band), 0}, plain(words[static_cast<std::size_t>(band)]), Anchor::left, Level::below);
+  }
+  out.spoken = scope.say("map.legend-spoken");
+  return out;
+}
+
+} // namespace strakebook::compose

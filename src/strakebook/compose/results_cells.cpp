@@ -1,0 +1,36 @@
+#include "strakebook/compose/results_parts.h"
+
+namespace strakebook::compose {
+
+using content::plain;
+using content::operator+;
+
+content::Cell dash_cell(const Scope &scope) { return cell(content::soft(scope.say("voice.dash"))); }
+
+content::Cell share_cell(const Scope &scope, const std::optional<assess::LossShare> &share) {
+  if (!share) return dash_cell(scope);
+  Inlines text = plain(percent_figure(scope, share->nominal));
+  if (share->low && share->high)
+    text = text + content::soft(scope.say("results.range", {{"low", percent_figure(scope, *share->low)},
+                                                            {"high", percent_figure(scope, *share->high)}}));
+  return cell(std::move(text));
+}
+
+content::Cell margin_cell(const Scope &scope, const std::optional<DrawnLimit> &limit, Length remaining, Length band) {
+  if (!limit) return dash_cell(scope);
+  assess::CriterionResult result;
+  result.limit = limit->remaining;
+  result.margin = remaining - limit->remaining;
+  return cell(margin_text(result, band));
+}
+
+Inlines photo_links(const Scope &scope, const std::vector<std::string> &photos) {
+  Inlines out;
+  for (const auto &photo : photos) {
+    if (!out.empty()) out = out + plain(scope.say("voice.list-between"));
+    out = out + link(photo_id(photo), photo);
+  }
+  return out;
+}
+
+} // namespace strakebook::compose

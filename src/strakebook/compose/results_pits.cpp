@@ -1,0 +1,90 @@
+#include <algorithm>
+
+#include "strakebook/compose/plate_glyph.h"
+#include "strakebook/compose/results_parts.h"
+#include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
+
+/// Pits, zone by zone, least remaining first; every pit once.
+namespace strakebook::compose {
+
+using content::plain;
+using content::operator+;
+
+namespace {
+
+content::Cell optional_cell(const Scope &scope, const std::optional<base::Decimal> &value) {
+  return value ? cell(figure(*value)) : dash_cell(scope);
+}
+
+content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest) {
+  const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
+  const auto limit = main_limit(scope, zone.id);
+  const Length band = band_of(scope, zone.id, assess::Subject::Kind::pit);
+  content::Cell remaining = cell(content::strong(remaining_text(scope, zone.id, result.remaining)));
+  if (limit) remaining.sign = verdict_against(scope, *limit, result.remaining, band);
+  content::Cell glyph = cell(std::string());
+  glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
+                             limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.remaining),
+                             widest});
+  return row({cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
+              std::move(remaining), std::move(glyph), cell(with_minus(base::mm_exact(result.loss, 1))), share_cell(scope, result.share),
+              margin_cell(scope, limit, result.remaining, band), pit.across ? cell(pit.across->raw) : dash_cell(scope),
+              optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
+              cell(photo_links(scope, pit.photos))},
+             pit_id(pit.id), pit.span);
+}
+
+std::vector<content::Column> pit_columns(const Scope &scope) {
+  const std::string mm = scope.say("voice.mm");
+  return {column(scope.say("pits.pit")),
+          column(scope.say("results.row")),
+          column(scope.say("results.station"), Align::decimal, std::string(base::name_of(scope.survey().datum.station_unit))),
+          column(scope.say("pits.adjacent"), Align::decimal, mm),
+          column(scope.say("pits.depth"), Align::decimal, mm),
+          column(scope.say("results.remaining"), Align::decimal, mm),
+          column(scope.say("results.section"), Align::left, scope.say("results.section-unit")),
+          column(scope.say("results.loss"), Align::decimal, mm),
+          column(scope.say("results.share"), Align::right, scope.say("results.share-unit")),
+          column(scope.say("results.over-limit"), Align::decimal, mm),
+          column(scope.say("pits.across"), Align::decimal, mm),
+          column(scope.say("pits.count"), Align::decimal, scope.say("pits.count-unit")),
+          column(scope.say("pits.area"), Align::decimal, scope.say("pits.area-unit")),
+          column(scope.say("pits.face")),
+          column(scope.say("pits.state")),
+          column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
+}
+
+Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
+  if (!zone.pitting) return plain(scope.say("pits.extent-undeclared", {{"zone", zone.name.text}}));
+  const auto &rule = scope.policy().extent;
+  return plain(scope.say("pits.extent", {{"zone", zone.name.text},
+                                         {"count", figure(zone.pitting->count)},
+                                         {"area", figure(zone.pitting->area_m2)},
+                                         {"share", figure(zone.pitting->share_percent)},
+                                         {"extent", extent_word(scope, result.extent)},
+                                         {"most", figure(rule.most_per_m2)},
+                                         {"under", figure(rule.under_percent)}}));
+}
+
+} // namespace
+
+content::Block pits_table(const Scope &scope, Numbering &numbering) {
+  auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope));
+  const Length widest = widest_plate(scope);
+  for (const auto &zone : scope.survey().zones) {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < scope.survey().pits.size(); ++i)
+      if (survey::zone_of_row(scope.survey(), scope.survey().pits[i].at.row).id == zone.id) found.push_back(i);
+    if (found.empty()) continue;
+    const auto &results = scope.assessment().pits;
+    std::ranges::stable_sort(found, {}, [&](std::size_t i) { return results[i].remaining; });
+    content::RowGroup group{.head = content::strong(zone.name.text), .id = "pits/" + zone.id, .rows = {}};
+    for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], widest));
+    table.groups.push_back(std::move(group));
+    table.notes.push_back(extent_line(scope, zone, assess::zone_result(scope.assessment(), zone.id)));
+  }
+  return block(std::move(table), "table/pits");
+}
+
+} // namespace strakebook::compose

@@ -1,0 +1,174 @@
+#include <algorithm>
+#include <map>
+
+#include "strakebook/compose/plate_glyph.h"
+#include "strakebook/compose/results_parts.h"
+#include "strakebook/compose/tables.h"
+
+/// The readings table: every planned mark once, in the order of the map, and the summary of rows under it.
+namespace strakebook::compose {
+
+using content::plain;
+using content::operator+;
+
+namespace {
+
+constexpr int stations_between_rules = 5;
+
+/// What is the same for every mark of a row, found once.
+struct RowView {
+  const survey::Row &row;
+  const survey::Zone &zone;
+  std::optional<DrawnLimit> limit;
+  Length band, widest;
+};
+
+using PhotosAt = std::map<std::string, std::vector<std::string>>;
+
+PhotosAt photos_at_marks(const Scope &scope) {
+  PhotosAt out;
+  for (const auto &photo : scope.survey().photos) out[photo.at.row + " " + photo.at.station.raw].push_back(photo.id);
+  return out;
+}
+
+std::string displayed(const Scope &scope, const survey::Mark &mark) {
+  std::string text;
+  for (const auto &repeat : mark.repeats) text += (text.empty() ? "" : "  ") + repeat.raw;
+  return text.empty() ? scope.say("voice.dash") : text;
+}
+
+Inlines status_of(const Scope &scope, const survey::Mark &mark, const assess::MarkResult &result) {
+  Inlines text;
+  if (result.used) return result.lowest_of_row ? content::strong(scope.say("results.lowest")) : text;
+  if (mark.plate == survey::Plate::doubler && mark.status == survey::Status::read)
+    return content::italic(scope.say("results.doubler")) + plain(scope.say("results.outer-only"));
+  text = content::italic(status_word(scope, mark.status));
+  return mark.why.given() ? text + plain(scope.say("results.because", {{"why", mark.why.text}})) : text;
+}
+
+content::Cell glyph_cell(const Scope &scope, const RowView &view, const survey::Mark &mark, const assess::MarkResult &result) {
+  content::Cell out = cell(std::string());
+  const Length original = view.zone.original.nominal.value;
+  if (result.used) {
+    out.glyph = plate_glyph({original, result.remaining, {}, view.limit ? std::optional(view.limit->remaining) : std::nullopt,
+                             ramp_meaning(scope, view.zone, result.remaining), view.widest});
+  } else if (mark.plate == survey::Plate::doubler && !mark.repeats.empty()) {
+    const Length outer = std::ranges::min_element(mark.repeats, {}, &base::Measured::value)->value;
+    out.glyph = doubler_glyph(original, outer, view.widest);
+  } else {
+    out.glyph = unread_glyph(original, view.widest);
+  }
+  return out;
+}
+
+content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mark &mark, const assess::MarkResult &result,
+                      const PhotosAt &photos) {
+  const auto at = photos.find(mark.id());
+  const Inlines pictures = at == photos.end() ? Inlines{} : photo_links(scope, at->second);
+  std::vector<content::Cell> cells = {cell(mark.station.raw), cell(content::soft(displayed(scope, mark)))};
+  if (result.used) {
+    cells.push_back(cell(content::strong(remaining_text(scope, view.zone.id, result.remaining))));
+    cells.push_back(cell(content::soft(base::mm_exact(view.zone.original.nominal.value, 1))));
+    cells.push_back(cell(with_minus(base::mm_exact(result.loss, 1))));
+    cells.push_back(share_cell(scope, result.share));
+    cells.push_back(margin_cell(scope, view.limit, result.remaining, view.band));
+  } else {
+    cells.push_back(dash_cell(scope));
+    cells.push_back(cell(content::soft(base::mm_exact(view.zone.original.nominal.value, 1))));
+    for (int i = 0; i < 3; ++i) cells.push_back(dash_cell(scope));
+  }
+  cells.push_back(glyph_cell(scope, view, mark, result));
+  cells.push_back(cell(status_of(scope, mark, result)));
+  cells.push_back(cell(pictures));
+  return row(std::move(cells), mark_id(mark.id()), mark.span);
+}
+
+Inlines group_head(const Scope &scope, const RowView &view) {
+  const base::Fill plate{"plate", unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0))};
+  std::string about = scope.say("results.group", {{"zone", view.zone.name.text}, plate});
+  if (view.limit)
+    about += scope.say("results.group-limit", {{"limit", limit_name(scope, view.limit->criterion, view.limit->remaining)}});
+  return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);
+}
+
+std::vector<content::Column> reading_columns(const Scope &scope) {
+  const std::string mm = scope.say("voice.mm");
+  return {column(scope.say("results.station"), Align::right, std::string(base::name_of(scope.survey().datum.station_unit))),
+          column(scope.say("results.displayed"), Align::right, mm),
+          column(scope.say("results.remaining"), Align::decimal, mm),
+          column(scope.say("results.original"), Align::decimal, mm),
+          column(scope.say("results.loss"), Align::decimal, mm),
+          column(scope.say("results.share"), Align::right, scope.say("results.share-unit")),
+          column(scope.say("results.over-limit"), Align::decimal, mm),
+          column(scope.say("results.section"), Align::left, scope.say("results.section-unit")),
+          stretching(scope.say("results.status")),
+          column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
+}
+
+Inlines share_note(const Scope &scope) {
+  std::vector<std::string> named;
+  bool weak = false;
+  for (const auto &zone : scope.survey().zones) {
+    weak = weak || assess::zone_result(scope.assessment(), zone.id).weak_basis;
+    if (!zone.original.tolerance.empty() && std::ranges::find(named, zone.original.tolerance) == named.end())
+      named.push_back(zone.original.tolerance);
+  }
+  std::string text = named.empty() ? scope.say("results.share-note-bare")
+                                   : scope.say("results.share-note", {{"tolerance", join_and(scope, named)}});
+  if (weak) text += " " + scope.say("results.share-weak");
+  return plain(text);
+}
+
+} // namespace
+
+content::Block readings_table(const Scope &scope, Numbering &numbering) {
+  auto table = labelled_table(scope, numbering, "readings", scope.tell("results.readings-caption"), reading_columns(scope));
+  const PhotosAt photos = photos_at_marks(scope);
+  const Length widest = widest_plate(scope);
+  std::map<std::string, std::vector<std::size_t>> marks;
+  for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) marks[scope.survey().marks[i].row].push_back(i);
+  for (const auto &one : scope.survey().rows) {
+    const auto &zone = survey::zone_of_row(scope.survey(), one.id);
+    const RowView view{one, zone, main_limit(scope, zone.id), band_of(scope, zone.id, assess::Subject::Kind::plate), widest};
+    content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
+    for (const std::size_t i : marks[one.id]) {
+      group.rows.push_back(mark_row(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
+      group.rows.back().rule_after = group.rows.size() % stations_between_rules == 0;
+    }
+    if (!group.rows.empty()) table.groups.push_back(std::move(group));
+  }
+  table.notes = {share_note(scope), plain(scope.say("results.section-note"))};
+  return block(std::move(table), "table/readings");
+}
+
+content::Block rows_table(const Scope &scope, Numbering &numbering) {
+  const std::string mm = scope.say("voice.mm");
+  auto table = labelled_table(scope, numbering, "summary", scope.tell("results.rows-caption"),
+                              {column(scope.say("results.row")), stretching(scope.say("results.row-name")),
+                               column(scope.say("results.planned"), Align::right), column(scope.say("results.read"), Align::right),
+                               column(scope.say("results.used"), Align::right), column(scope.say("results.min"), Align::decimal, mm),
+                               column(scope.say("results.mean"), Align::decimal, mm), column(scope.say("results.max"), Align::decimal, mm),
+                               column(scope.say("results.worst"))});
+  std::vector<content::Row> rows;
+  for (const auto &summary : scope.assessment().rows) {
+    const auto &zone = survey::zone_of_row(scope.survey(), summary.row);
+    std::vector<content::Cell> cells = {cell(content::strong(summary.row)), cell(row_words(scope, summary.row)),
+                                        cell(std::to_string(summary.count.planned)), cell(std::to_string(summary.count.read)),
+                                        cell(std::to_string(summary.count.used))};
+    if (summary.min && summary.max && summary.mean_nm) {
+      const Ratio mean_mm{summary.mean_nm->num, summary.mean_nm->den * 1'000'000};
+      cells.push_back(cell(content::strong(remaining_text(scope, zone.id, *summary.min))));
+      cells.push_back(cell(base::to_text(base::round_to(mean_mm, 2))));
+      cells.push_back(cell(base::mm_exact(*summary.max, 1)));
+      cells.push_back(cell(link(mark_id(summary.worst), summary.worst)));
+    } else {
+      for (int i = 0; i < 4; ++i) cells.push_back(dash_cell(scope));
+    }
+    rows.push_back(row(std::move(cells)));
+  }
+  add_rows(table, std::move(rows));
+  table.notes = {plain(scope.say("results.rows-note"))};
+  return block(std::move(table), "table/rows");
+}
+
+} // namespace strakebook::compose

@@ -1,0 +1,79 @@
+#include "strakebook/compose/thickness.h"
+
+#include <algorithm>
+
+#include "strakebook/compose/subjects.h"
+#include "strakebook/steel/assess/ladder.h"
+
+namespace strakebook::compose {
+
+namespace {
+
+constexpr double nm_in_mm = 1e6;
+constexpr double nm_in_m = 1e9;
+constexpr int thickest_rung_band = 4; // of five: the last rung is bands 4 and 5, those above it count down
+
+} // namespace
+
+double mm_of(Length thickness) { return static_cast<double>(thickness.nm()) / nm_in_mm; }
+double metres_of(const base::Measured &station) { return static_cast<double>(station.value.nm()) / nm_in_m; }
+
+std::vector<DrawnLimit> limits_of(const Scope &scope, std::string_view zone) {
+  std::vector<DrawnLimit> out;
+  const auto &subjects = assess::zone_result(scope.assessment(), zone).subjects;
+  if (subjects.empty()) return out;
+  for (const auto &result : subjects.front().results)
+    if (result.verdict != assess::Verdict::not_applicable) out.push_back({result.criterion, result.limit, result.governs});
+  std::ranges::stable_sort(out, {}, &DrawnLimit::remaining);
+  return out;
+}
+
+std::optional<DrawnLimit> main_limit(const Scope &scope, std::string_view zone) {
+  const auto *worst = worst_of(assess::zone_result(scope.assessment(), zone));
+  const auto *result = worst == nullptr ? nullptr : measured_against(*worst);
+  if (result == nullptr) return std::nullopt;
+  return DrawnLimit{result->criterion, result->limit, result->governs};
+}
+
+std::string limit_name(const Scope &scope, std::string_view id, Length limit) {
+  const auto *found = criterion(scope, id);
+  const bool of_original = found != nullptr && found->kind == policy::CriterionKind::percent;
+  return of_original ? percent(scope, found->most_loss) : base::mm_exact(limit, 1);
+}
+
+DrawnOriginal drawn_original(const Scope &scope, const survey::Zone &zone) {
+  const Length nominal = zone.original.nominal.value;
+  DrawnOriginal out{nominal, nominal, nominal};
+  const auto found = scope.policy().tolerances.find(zone.original.tolerance);
+  if (found == scope.policy().tolerances.end()) return out;
+  if (const auto *band = policy::band_for(found->second, nominal)) {
+    out.thinnest = nominal + band->lower;
+    out.thickest = nominal + band->upper;
+    out.has_interval = true;
+  }
+  return out;
+}
+
+std::string ramp_meaning(const Scope &scope, const survey::Zone &zone, Length remaining) {
+  const auto &ladder = scope.policy().ladder;
+  const Length original = assess::zone_result(scope.assessment(), zone.id).highest_original;
+  const auto rung = assess::rung_of(ladder, remaining, original);
+  if (!rung) return "ramp-1";
+  const int from_last = static_cast<int>(ladder.rungs.size() - 1 - *rung);
+  int band = std::max(1, thickest_rung_band - from_last);
+  if (from_last == 0 && remaining >= drawn_original(scope, zone).thinnest) ++band;
+  return "ramp-" + std::to_string(band);
+}
+
+std::string verdict_against(const Scope &, const DrawnLimit &limit, Length remaining, Length band) {
+  const Length margin = remaining - limit.remaining;
+  if (margin >= band) return "meets";
+  return margin <= -band ? "falls-short" : "too-close";
+}
+
+Length band_of(const Scope &scope, std::string_view zone, assess::Subject::Kind kind) {
+  const auto *subject = subject_of_kind(assess::zone_result(scope.assessment(), zone), kind);
+  return subject == nullptr ? Length{} : subject->band_nm;
+}
+
+} // namespace strakebook::compose

@@ -1,0 +1,127 @@
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "strakebook/base/text.h"
+#include "strakebook/compose/compose.h"
+#include "strakebook/compose/ids.h"
+#include "strakebook/paper/content/document.h"
+
+/// How every chapter speaks: the house's words with values filled in. No words for readers stand in the code, only keys.
+namespace strakebook::compose {
+
+using base::Length;
+using base::Ratio;
+using content::Inlines;
+
+/// A place holder of a pattern and the inlines (a link, a sign) that take its place.
+struct InlineFill {
+  std::string_view name;
+  Inlines value;
+};
+
+/// What a chapter is given: everything that is known, and which section of the house's plan it writes.
+struct Scope {
+  const Source &source;
+  const house::SectionPlan &plan;
+  std::string number; ///< of the section: "11"
+
+  const survey::Survey &survey() const { return source.survey; }
+  const assess::Assessment &assessment() const { return source.assessment; }
+  const policy::Policy &policy() const { return source.house.policy; }
+  const house::Wording &wording() const { return source.house.wording; }
+
+  /// The house's words for a key, place holders filled. Always called with the key written out, so that a test can hold
+  /// every key against the layout.
+  std::string say(std::string_view key, std::initializer_list<base::Fill> fills = {}) const;
+  /// The same with inlines in the place holders; in the words themselves *...* is strong and _..._ italic.
+  Inlines tell(std::string_view key, std::initializer_list<InlineFill> fills = {}) const;
+};
+
+/// Counters of one section; a chapter holds one as a value and passes it on.
+struct Numbering {
+  int heads = 0, tables = 0, figures = 0;
+};
+std::string next_head(const Scope &scope, Numbering &numbering);   ///< "11.2"
+std::string next_table(const Scope &scope, Numbering &numbering);  ///< "Table 11.2"
+std::string next_figure(const Scope &scope, Numbering &numbering); ///< "Figure 11.2"
+
+// Figures as text. The minus is U+2212, a unit or percent sign is tied to its figure by U+00A0.
+
+std::string with_minus(std::string figure);                  ///< "-0.20" -> "−0.20"
+std::string with_sign(std::string figure);                   ///< "0.20" -> "+0.20", "-0.20" -> "−0.20"
+std::string tied(std::string_view figure, std::string_view unit); ///< "5.8", "mm" -> "5.8 mm"
+std::string fixed_mm(Length value, int places);              ///< rounded: "5.80", no unit
+std::string unit_mm(const Scope &scope, std::string_view figure); ///< "5.8" -> "5.8 mm"
+std::string as_written(const base::Measured &value);         ///< as written, with its unit: "18.0 m"
+std::string figure(const base::Decimal &value);              ///< "0.10"
+/// A thickness with at least one decimal and as many more as keep it clear of every limit used in this survey.
+std::string remaining_text(const Scope &scope, const std::string &zone, Length value);
+/// A limit with two decimals, or every decimal it needs up to three; longer ones are rounded up, never down.
+std::string limit_text(Length limit);
+/// A margin with its sign, two decimals (three where the limit has three), kept clear of nought and of the doubt.
+std::string margin_text(const assess::CriterionResult &result, Length band);
+/// A share as whole percent without the sign, or with a decimal where whole would touch a percent criterion.
+std::string percent_figure(const Scope &scope, Ratio share);
+/// "36 %".
+std::string percent(const Scope &scope, Ratio share);
+/// "36 % (34 to 38)": the range over the tolerance or the nominals where one is known.
+std::string share_text(const Scope &scope, const assess::LossShare &share);
+std::string date(const Scope &scope, base::Date date);       ///< "14 October 2026"
+
+// Words for values.
+
+std::string verdict_meaning(assess::Verdict verdict);        ///< name of its sign: "falls-short"
+std::string verdict_word(const Scope &scope, assess::Verdict verdict); ///< "falls short"
+Inlines verdict_sign(const Scope &scope, assess::Verdict verdict);
+std::string status_word(const Scope &scope, survey::Status status);   ///< "no-echo"
+std::string surface_word(const Scope &scope, survey::Surface surface);
+std::string side_word(const Scope &scope, survey::Side side);
+std::string extent_word(const Scope &scope, assess::Extent extent);
+std::string state_word(const Scope &scope, survey::State state);
+std::string origin_words(const Scope &scope, const base::Provenance &from); ///< "told by the owner"
+std::string action_name(const Scope &scope, const std::string &action);     ///< the policy's name, or the id as written
+const policy::Criterion *criterion(const Scope &scope, std::string_view id); ///< of this survey; nullptr if none
+std::string join_and(const Scope &scope, std::span<const std::string> parts); ///< "a, b and c"
+
+// Places.
+
+std::string tied_mark(std::string_view mark);                            ///< "PW 9", its blank tied
+std::string row_words(const Scope &scope, std::string_view row);        ///< "port wind-and-water"
+std::string mark_place(const Scope &scope, std::string_view mark);      ///< "PW 9, port wind-and-water"
+std::string pit_place(const Scope &scope, const survey::Pit &pit);      ///< "P3, PW 9.4, port wind-and-water"
+std::string reach_words(const Scope &scope, const survey::Reach &reach); ///< "PW and SW 5.5–12.5"
+std::string zone_name(const Scope &scope, std::string_view zone);
+bool is_pit(const Scope &scope, std::string_view subject);              ///< "P3" is a pit of this survey, "PW 9" is not
+std::string subject_target(const Scope &scope, std::string_view subject); ///< block id of a mark or pit
+
+// Prose and blocks.
+
+/// The surveyor's own words: pointers become links, *...* becomes strong, line ends become blanks.
+Inlines prose(const Scope &scope, std::string_view text);
+/// In italic that nothing is given yet (or, in a final, not stated).
+Inlines not_given(const Scope &scope);
+/// The same; where nothing was written, in italic that it is not yet given (or, in a final, not stated).
+Inlines answer_to(const Scope &scope, const survey::Words &words);
+/// One paragraph for each stretch between empty lines; nothing written: "not yet given" over a dashed rule.
+std::vector<content::Block> paragraphs(const Scope &scope, const survey::Words &words, std::string text_style);
+Inlines link(std::string target, std::string shown);                    ///< the words themselves lead there
+Inlines page_link(std::string target);                                  ///< "p. 9", soft
+Inlines label_link(std::string target);                                 ///< "Table 4, p. 9", soft
+
+content::Block block(decltype(content::Block::what) what, std::string id = {}, base::SourceSpan origin = {});
+/// The section that the plan asks for, its heading set first.
+content::Section section_of(const Scope &scope);
+content::Block sub_heading(const Scope &scope, Numbering &numbering, std::string text, std::string id = {});
+content::Block item_heading(std::string text, std::string id = {});     ///< level 4: not in the contents, no number
+content::Block paragraph(Inlines text, std::string text_style);
+void append(std::vector<content::Block> &to, std::vector<content::Block> more);
+content::Cell cell(Inlines text);
+content::Cell cell(std::string text);
+
+} // namespace strakebook::compose

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string_view>
+
+#include "strakebook/house/layers.h"
+
+namespace strakebook::house {
+
+struct FoundLayout {
+  std::filesystem::path folder; ///< parts are named from here
+  std::filesystem::path file;
+  bool installed = false; ///< not beside the survey
+};
+
+/// NAME.yaml beside the survey, or else among the installed layouts. Otherwise layout_unknown at `from`, with
+/// what there is.
+std::optional<FoundLayout> find_layout(std::string_view name, const Folders &folders,
+                                       const base::SourceSpan &from, base::Diagnostics &sink);
+
+} // namespace strakebook::house

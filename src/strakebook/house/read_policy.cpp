@@ -1,0 +1,102 @@
+#include "strakebook/house/read_policy.h"
+
+#include <set>
+
+#include <fmt/format.h>
+
+#include "strakebook/house/bind.h"
+
+namespace strakebook::house {
+namespace {
+
+using base::Code;
+
+void read_actions(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
+  each_entry(node, sink, [&](const YamlNode::Entry &entry) {
+    policy::Action action;
+    action.id = entry.key;
+    Binding(sink)
+        .need("name", action.name)
+        .need("adverse", action.adverse)
+        .need("adds-steel", action.adds_steel)
+        .need("doubler", action.doubler)
+        .apply(entry.value);
+    into.actions[entry.key] = action;
+  });
+}
+
+void read_bases(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
+  each_entry(node, sink, [&](const YamlNode::Entry &entry) {
+    policy::Basis basis;
+    basis.id = entry.key;
+    Binding(sink).need("weak", basis.weak).apply(entry.value);
+    into.bases[entry.key] = basis;
+  });
+}
+
+void read_extent(const YamlNode &node, policy::ExtentRule &into, Diagnostics &sink) {
+  Binding(sink)
+      .need("most-per-m2", into.most_per_m2)
+      .by("under", true, [&](const YamlNode &n) { read_percent(n, into.under_percent, sink); })
+      .need("source", into.source)
+      .apply(node);
+}
+
+void read_doubt(const YamlNode &node, policy::DecisionRule &into, Diagnostics &sink) {
+  Binding(sink).need("name", into.name).need("band", into.band).need("source", into.source).apply(node);
+  if (into.band.digits < 0)
+    sink.error(Code::out_of_range, node.find("band")->span, "a band of doubt cannot be negative",
+               "0 or more");
+}
+
+void read_checks(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
+  Binding(sink)
+      .need("repeat-spread", into.repeat_spread)
+      .need("neighbour-jump", into.neighbour_jump)
+      .need("block-agreement", into.block_agreement)
+      .need("spot-check-per-m2", into.spot_check_per_m2)
+      .apply(node);
+}
+
+void read_nominals(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
+  if (!read(node, into.usual_nominals, sink))
+    return;
+  const auto &sizes = into.usual_nominals;
+  for (std::size_t i = 0; i < sizes.size(); ++i)
+    if (sizes[i] <= (i == 0 ? base::Length{} : sizes[i - 1]))
+      sink.error(Code::layout_order, node.items[i].span,
+                 fmt::format("{} is not thicker than the size before it", node.items[i].text),
+                 "plate sizes from thin to thick");
+}
+
+} // namespace
+
+policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
+  policy::Policy p;
+  const auto part = [&](auto reader, auto &into) {
+    return [&, reader](const YamlNode &n) { reader(n, into, sink); };
+  };
+  if (const YamlNode *actions = node.find("actions"))
+    read_actions(*actions, p, sink);
+  Binding(sink)
+      .by("criteria", true, part(read_criteria, p))
+      .by("doubt", true, part(read_doubt, p.decision))
+      .by("extent", true, part(read_extent, p.extent))
+      .by("actions", true, [](const YamlNode &) {})
+      .by("ladder", true, part(read_ladder, p))
+      .by("tolerances", true, part(read_tolerances, p))
+      .by("bases", true, part(read_bases, p))
+      .by("usual-nominals", true, part(read_nominals, p))
+      .by("checks", true, part(read_checks, p))
+      .by("opinion", true,
+          [&](const YamlNode &n) {
+            Binding(sink).need("least-marks", p.least_marks).need("least-read", p.least_read).apply(n);
+          })
+      .need("steel-density", p.steel_density_kg_m2_mm)
+      .need("required-rows", p.required_rows)
+      .need("required-fields", p.required_fields)
+      .apply(node);
+  return p;
+}
+
+} // namespace strakebook::house

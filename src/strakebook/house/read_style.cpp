@@ -1,0 +1,57 @@
+#include "strakebook/house/read_style.h"
+
+#include "strakebook/house/bind.h"
+
+namespace strakebook::house {
+namespace {
+
+void read_faces(const YamlNode &node, style::Style &into, Diagnostics &sink) {
+  each_entry(node, sink, [&](const YamlNode::Entry &entry) {
+    style::Face face;
+    face.name = entry.key;
+    if (read(entry.value, face.file, sink))
+      into.faces.push_back(face);
+  });
+}
+
+template <class T> void read_named(const YamlNode &node, std::map<std::string, T> &into, Diagnostics &sink) {
+  each_entry(node, sink, [&](const YamlNode::Entry &entry) {
+    T value{};
+    if (read(entry.value, value, sink))
+      into[entry.key] = value;
+  });
+}
+
+} // namespace
+
+style::Style read_style(const YamlNode &node, Diagnostics &sink) {
+  style::Style s;
+  // What others name comes first, whatever the order of the file.
+  if (const YamlNode *faces = node.find("faces"))
+    read_faces(*faces, s, sink);
+  if (const YamlNode *tones = node.find("tones"))
+    read_named(*tones, s.tones, sink);
+  read_text_styles(node, s, sink);
+  if (const YamlNode *masters = node.find("masters"))
+    read_masters(*masters, s, sink);
+  const auto part = [&](auto reader) { return [&, reader](const YamlNode &n) { reader(n, s, sink); }; };
+  const auto read_before = [](const YamlNode &) {};
+  Binding(sink)
+      .need("grid", s.grid)
+      .by("smallest", true, read_before)
+      .by("faces", true, read_before)
+      .by("families", true, read_before)
+      .by("tones", true, read_before)
+      .by("text", true, read_before)
+      .by("masters", true, read_before)
+      .by("meanings", true, part(read_meanings))
+      .by("lattices", true, part(read_lattices))
+      .by("tables", true, part(read_tables))
+      .by("keys", true, part(read_keys))
+      .by("measures", true, [&](const YamlNode &n) { read_named(n, s.measures, sink); })
+      .apply(node);
+  check_style(node, s, sink);
+  return s;
+}
+
+} // namespace strakebook::house

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <string_view>
+
+#include "strakebook/paper/media/pixels.h"
+
+namespace strakebook::media {
+
+/// Decodes a whole PNG to upright RGB: palette and grey become RGB, 16 bits become 8, transparency lies on
+/// white. Throws Refusal on any error or warning of the decoder, a checksum that does not match, or more than
+/// `most_pixels`.
+Pixels decode_png(std::string_view bytes, long long most_pixels);
+
+} // namespace strakebook::media

@@ -1,0 +1,119 @@
+#include "strakebook/paper/typeset/drawing.h"
+
+#include <fmt/format.h>
+
+#include "strakebook/paper/typeset/drawing_axis.h"
+#include "strakebook/paper/typeset/drawing_collision.h"
+#include "strakebook/paper/typeset/drawing_shapes.h"
+#include "strakebook/paper/typeset/drawing_text.h"
+
+namespace strakebook::typeset {
+namespace {
+
+using base::Pt;
+using base::Rect;
+
+/// Boxes of two texts may share this much: rounding of positions, not something an eye sees.
+constexpr Pt overlap_allowed{0.2};
+
+Rect grown(const Rect &box, Pt by) {
+  return {{box.at.x - by, box.at.y - by}, {box.size.width + by * 2, box.size.height + by * 2}};
+}
+
+/// Draws elements one after the other; every label has been placed before.
+struct Drawer {
+  const Brush &brush;
+  const Context &context;
+  std::vector<PlacedText> &labels;
+  std::vector<PlacedText> &shown; ///< all texts that were drawn
+  std::size_t next = 0;
+
+  void operator()(const content::Outline &outline) { draw_outline(outline, brush); }
+  void operator()(const content::Spot &spot) { draw_spot(spot, brush); }
+  void operator()(const content::Span &span) { draw_span(span, brush); }
+  void operator()(const content::Axis &axis) {
+    draw_axis(axis, brush);
+    for (auto &text : placed_axis(axis, brush.scale, context)) show(std::move(text));
+  }
+  void operator()(const content::Label &label) {
+    PlacedText text = std::move(labels[next++]);
+    const Rect box = text.box;
+    if (label.chip) ground(box);
+    if (!label.id.empty()) brush.out.push_back(anchor(label.id, box.at));
+    show(std::move(text));
+    if (!label.target.empty()) brush.out.push_back({page::Role::link, brush.id, page::Link{box, label.target}});
+  }
+
+  void ground(const Rect &box) {
+    const auto &meaning = style::meaning_style(brush.style, "chip");
+    if (!meaning.fill) return;
+    auto item = filled_box(grown(box, style::measure(brush.style, "chip-pad")),
+                           colour(style::tone(brush.style, *meaning.fill)));
+    item.role = page::Role::figure;
+    item.id = brush.id;
+    brush.out.push_back(std::move(item));
+  }
+  void show(PlacedText text) {
+    brush.out.insert(brush.out.end(), text.items.begin(), text.items.end());
+    shown.push_back(std::move(text));
+  }
+};
+
+std::string one_of(std::size_t count) {
+  return count > 1 ? fmt::format(" (the first of {})", count) : std::string();
+}
+
+void report_touching(const std::vector<PlacedText> &texts, std::span<const Rect> boxes, const Context &context) {
+  const auto touching = overlaps(boxes, overlap_allowed);
+  if (touching.empty()) return;
+  const auto &worst = touching.front();
+  report(context, base::Code::label_collision,
+         fmt::format("in a figure the label \"{}\" lies over \"{}\" by {:.1f} pt{}", words_of(texts[worst.first]),
+                     words_of(texts[worst.second]), worst.by.v, one_of(touching.size())),
+         fmt::format("labels that share at most {:.1f} pt", overlap_allowed.v),
+         "give the figure more room in the layout, or show fewer labels in this lane");
+}
+
+void report_outside(const std::vector<PlacedText> &texts, std::span<const Rect> boxes, const Rect &area,
+                    const Context &context) {
+  const auto out = outside(boxes, area, overlap_allowed);
+  if (out.empty()) return;
+  report(context, base::Code::label_collision,
+         fmt::format("in a figure the label \"{}\" leaves the figure{}", words_of(texts[out.front()]),
+                     one_of(out.size())),
+         "labels inside the figure and the room kept around it",
+         "give the figure a wider margin in the layout, or a shorter label");
+}
+
+void check_labels(const std::vector<PlacedText> &texts, base::Size size, const Context &context) {
+  if (texts.empty()) return;
+  std::vector<Rect> boxes;
+  boxes.reserve(texts.size());
+  for (const auto &text : texts) boxes.push_back(text.box);
+  report_touching(texts, boxes, context);
+  report_outside(texts, boxes, {{}, size}, context);
+}
+
+} // namespace
+
+Fragment draw_at(const content::Drawing &drawing, const DrawingScale &scale, const Context &context,
+                 const std::string &id) {
+  Fragment fragment;
+  fragment.size = scale.size;
+  fragment.items.reserve(drawing.elements.size());
+  Context own = context;
+  own.id = id;
+  auto labels = placed_labels(drawing, scale, own);
+  std::vector<PlacedText> shown;
+  const Brush brush{context.style, scale, id, fragment.items};
+  Drawer drawer{brush, own, labels, shown};
+  for (const auto &element : drawing.elements) std::visit(drawer, element);
+  check_labels(shown, scale.size, context);
+  return fragment;
+}
+
+Fragment draw(const content::Drawing &drawing, Pt width, const Context &context, const std::string &id) {
+  return draw_at(drawing, scaled(drawing, context.style, width), context, id);
+}
+
+} // namespace strakebook::typeset

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <vector>
+
+#include "strakebook/paper/content/document.h"
+#include "strakebook/paper/page/page.h"
+#include "strakebook/paper/typeset/context.h"
+
+namespace strakebook::typeset {
+
+/// The id of a section: its own, or one made from its position.
+std::string section_id(const content::Section &section, std::size_t index);
+
+/// All headings that go into the contents, in order, also those inside columns and groups.
+std::vector<ContentsLine> contents_of(const content::Document &document);
+
+/// Bookmarks from headings of level 1 and 2; a sub-section without a section before it becomes level 1.
+std::vector<page::OutlineEntry> outline_of(const std::vector<ContentsLine> &contents, const Context &context);
+
+} // namespace strakebook::typeset

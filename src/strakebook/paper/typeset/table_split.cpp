@@ -1,0 +1,54 @@
+#include "strakebook/paper/typeset/table_split.h"
+
+namespace strakebook::typeset {
+namespace {
+
+/// Rows of one group next to `at`, looking back (step -1, down to `end`) or ahead (step 1, up to `end`).
+int rows_before(const std::vector<TableEntry> &entries, std::size_t from, std::size_t at) {
+  int rows = 0;
+  for (std::size_t i = at; i > from && entries[i - 1].row && entries[i - 1].group == entries[at - 1].group; --i)
+    ++rows;
+  return rows;
+}
+
+int rows_after(const std::vector<TableEntry> &entries, std::size_t at) {
+  int rows = 0;
+  for (std::size_t i = at; i < entries.size() && entries[i].row && entries[i].group == entries[at - 1].group; ++i)
+    ++rows;
+  return rows;
+}
+
+} // namespace
+
+std::vector<TableEntry> entries_of(const content::Table &table) {
+  std::vector<TableEntry> entries;
+  for (const auto &group : table.groups) {
+    if (!group.head.empty() || !group.id.empty() || !entries.empty())
+      entries.push_back({&group, nullptr});
+    for (const auto &row : group.rows)
+      entries.push_back({&group, &row});
+  }
+  return entries;
+}
+
+bool may_split(const std::vector<TableEntry> &entries, std::size_t from, std::size_t at, int keep_rows) {
+  if (at <= from || !entries[at - 1].row)
+    return false;
+  const int after = rows_after(entries, at);
+  return after == 0 || (rows_before(entries, from, at) >= keep_rows && after >= keep_rows);
+}
+
+std::size_t split_at(const std::vector<TableEntry> &entries, std::size_t from, std::size_t fit, int keep_rows,
+                     bool empty_page) {
+  if (fit == entries.size())
+    return fit;
+  for (std::size_t at = fit; at > from; --at)
+    if (may_split(entries, from, at, keep_rows))
+      return at;
+  for (std::size_t at = fit; empty_page && at > from; --at)
+    if (entries[at - 1].row)
+      return at;
+  return from;
+}
+
+} // namespace strakebook::typeset

@@ -1,0 +1,58 @@
+#include "strakebook/report.h"
+
+#include "strakebook/base/files.h"
+#include "strakebook/compose/compose.h"
+#include "strakebook/paper/typeset/font_set.h"
+#include "strakebook/paper/typeset/typeset.h"
+#include "strakebook/photographs.h"
+#include "strakebook/steel/review/review.h"
+#include "strakebook/steel/survey/reader.h"
+
+namespace strakebook {
+
+namespace fs = std::filesystem;
+
+std::string tool_name() { return "strakebook " STRAKEBOOK_VERSION; }
+
+Resources installed_resources() {
+  std::error_code failed;
+  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
+  const fs::path shared = program.parent_path().parent_path() / "share" / "strakebook";
+  if (!failed && fs::is_directory(shared / "layouts", failed)) return {shared / "layouts", shared / "fonts"};
+  const fs::path source = STRAKEBOOK_SOURCE_DIR;
+  return {source / "layouts", source / "fonts"};
+}
+
+std::optional<Case> open_case(const fs::path &file, const Resources &resources, base::Diagnostics &sink) {
+  const auto named = survey::house_named(file, sink);
+  if (!named) return std::nullopt;
+  auto house = house::read_house(named->value, resources.layouts, file.parent_path(), named->span, sink);
+  if (!house) return std::nullopt;
+  auto survey = survey::read_survey(file, house->policy, sink);
+  if (!sink.ok()) return std::nullopt;
+
+  Case the_case{.house = std::move(*house), .survey = std::move(survey)};
+  survey::check_survey(the_case.survey, the_case.house.policy, sink);
+  admit_photographs(the_case, file.parent_path(), sink);
+  the_case.assessment = assess::assess(the_case.survey, the_case.house.policy, sink);
+  review::review(the_case.survey, the_case.assessment, the_case.house.policy, sink);
+  return the_case;
+}
+
+std::optional<page::Document> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink) {
+  const auto &style = the_case.house.style;
+  const auto fonts = typeset::FontSet::load(resources.fonts, style.faces, sink);
+  if (!fonts || !sink.ok()) return std::nullopt;
+  const auto blocks = compose::compose({.survey = the_case.survey,
+                                        .assessment = the_case.assessment,
+                                        .house = the_case.house,
+                                        .findings = sink,
+                                        .photos = the_case.photos,
+                                        .inputs = the_case.inputs,
+                                        .tool = tool_name()});
+  auto pages = typeset::typeset(blocks, style, *fonts, sink);
+  if (!sink.ok()) return std::nullopt;
+  return pages;
+}
+
+} // namespace strakebook

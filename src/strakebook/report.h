@@ -1,0 +1,49 @@
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "strakebook/base/diagnostic.h"
+#include "strakebook/base/image_ref.h"
+#include "strakebook/base/input_file.h"
+#include "strakebook/house/house.h"
+#include "strakebook/paper/media/media.h"
+#include "strakebook/paper/page/page.h"
+#include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/survey/survey.h"
+
+/// The facade: from a survey file to a report. report.cpp reads top to bottom as the pipeline does.
+namespace strakebook {
+
+/// Where layouts and fonts are.
+struct Resources {
+  std::filesystem::path layouts, fonts;
+};
+
+/// Beside the program when it is installed, else in the source tree that it was built from.
+Resources installed_resources();
+
+/// A survey read against its house, assessed and reviewed, with the photographs that passed the gate.
+struct Case {
+  house::House house;
+  survey::Survey survey;
+  assess::Assessment assessment;
+  std::map<std::string, base::ImageRef> photos; ///< photo id -> picture
+  media::ImageStore images;
+  std::vector<base::InputFile> inputs;          ///< everything read, layouts first
+};
+
+/// Reads, checks, assesses and reviews. nullopt: the survey or its layout could not be read. A Case that is returned is to be
+/// used only when sink.ok().
+std::optional<Case> open_case(const std::filesystem::path &survey, const Resources &resources, base::Diagnostics &sink);
+
+/// Composes and sets the pages; what cannot be set is added to `sink`. nullopt when anything in `sink` is an error.
+std::optional<page::Document> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink);
+
+/// The program's name and version as printed in the report: "strakebook 0.1.0".
+std::string tool_name();
+
+} // namespace strakebook

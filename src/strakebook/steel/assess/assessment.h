@@ -1,0 +1,146 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "strakebook/base/diagnostic.h"
+#include "strakebook/base/length.h"
+#include "strakebook/base/ratio.h"
+#include "strakebook/steel/policy/policy.h"
+#include "strakebook/steel/survey/survey.h"
+
+/// Everything computed from the readings. No number here is rounded; printing chooses digits.
+namespace strakebook::assess {
+
+using base::Length;
+using base::Ratio;
+
+/// Loss as a share of the original, over the tenable originals: low is for the thinnest, high for the thickest.
+struct LossShare {
+  Ratio nominal;                 ///< of the nominal
+  std::optional<Ratio> low, high; ///< over the delivery tolerance, or over the surviving nominals; absent: none named
+};
+
+/// What one mark says. `used` is false for marks not read, rejected or on a doubler.
+struct MarkResult {
+  std::size_t mark = 0;            ///< index into Survey::marks
+  bool used = false;
+  std::string left_out;            ///< why not used: a status word or "doubler"; empty when used
+  Length remaining;                ///< least of the repeats; meaningful when used
+  Length loss;                     ///< nominal - remaining; may be negative
+  std::optional<LossShare> share;  ///< absent with a weak basis
+  bool lowest_of_row = false;
+};
+
+struct PitResult {
+  std::size_t pit = 0;             ///< index into Survey::pits
+  Length remaining;                ///< adjacent - depth
+  Length loss;                     ///< nominal - remaining
+  std::optional<LossShare> share;
+};
+
+enum class Verdict { meets, too_close, falls_short, not_applicable };
+/// Where the bare figure stands, doubt aside: on the safe side, exactly at the limit (not over it), or past it.
+enum class Bare { inside, at_limit, over };
+
+struct CriterionResult {
+  std::string criterion;           ///< policy criterion id
+  Verdict verdict = Verdict::not_applicable;
+  std::string why_not;             ///< reason word of not_applicable: "weak-basis", "scope", "inputs"
+  Length limit;                    ///< as a remaining thickness, rounded up to the next nanometre if not exact
+  Length margin;                   ///< remaining - limit; positive is in hand. Verdicts turn on the unrounded margin
+  Bare bare = Bare::inside;
+  bool governs = false;            ///< named by the zone's decision
+};
+
+/// One subject of a zone (its lowest plate reading, or its worst pit) against every criterion.
+struct Subject {
+  enum class Kind { plate, pit } kind = Kind::plate;
+  std::string id;                  ///< "PW 9" or "P3"
+  Length remaining;
+  Length band_nm;                  ///< the doubt w, rounded up to a nanometre, for print
+  std::vector<CriterionResult> results; ///< in the order of Assessment::criteria
+};
+
+/// planned = read + rejected + all of not_read; read = used + doubler (read, but the outer plate only).
+struct Count {
+  int planned = 0, read = 0, used = 0, rejected = 0, doubler = 0;
+  std::map<survey::Status, int> not_read;
+};
+
+struct RowSummary {
+  std::string row;
+  Count count;
+  std::optional<Length> min, max;
+  std::optional<Ratio> mean_nm;    ///< exact mean in nanometres
+  std::string worst;               ///< mark id; empty: none used
+  Length worst_loss;
+};
+
+/// Of pitting, as the zone declares it. isolated: at most so many a square metre and less than the share of the area that the
+/// extent rule asks. none: no pits, or none counted.
+enum class Extent { none, isolated, extensive, not_declared };
+
+/// A plate size considered where the basis is weak: every usual one, and the one stated. excluded: the thickest reading used
+/// in the zone is above its delivery interval. set_aside: the thickest reading is below that interval, and the survey states
+/// the assumption that the plate is unwasted somewhere. A size whose interval no table gives is alive.
+struct Nominal {
+  Length nominal;
+  enum class State { alive, excluded, set_aside } state = State::alive; ///< set_aside: by the stated assumption
+  std::optional<Length> lower, upper; ///< delivery interval
+};
+
+struct ZoneResult {
+  std::string zone;
+  Count count;
+  std::optional<Length> min, max;
+  std::optional<Ratio> mean_nm;
+  std::string worst;               ///< lowest plate reading's mark
+  std::optional<std::string> worst_pit;
+  std::vector<Subject> subjects;   ///< plate first, then the worst pit; empty: nothing usable
+  std::vector<Nominal> nominals;   ///< for a weak basis
+  bool weak_basis = false;
+  std::optional<LossShare> general_loss; ///< at the lowest plate reading
+  std::optional<LossShare> pit_loss;
+  std::optional<Ratio> alive_low, alive_high; ///< loss share at the worst place over surviving nominals, weak basis
+  Length highest_original;         ///< t0 for the ladder: the nominal, or the thickest nominal alive where the basis is weak
+  Extent extent = Extent::none;    ///< of pitting, under the extent rule
+  std::string rung;                ///< ladder rung by the least remaining; empty: too few readings
+  std::optional<Ratio> share_at_rung; ///< share of the used marks that stand on the rung or a lower one
+  bool suggests_extensive = false; ///< which column of the rung: see suggest() in ladder.h
+  std::vector<std::string> suggested; ///< action ids
+  bool too_few = false;            ///< nothing usable, or fewer marks read than the policy asks for an opinion
+  bool departs = false;            ///< the decision's action is not among the suggested
+  /// One subject falls short of one applicable criterion and meets another. Too close to call is on neither side: with a
+  /// "meets" beside it, or a "falls short", it makes no conflict.
+  bool conflict = false;
+  std::string conflict_at;         ///< mark or pit in conflict, the one with the least remaining
+  std::vector<std::string> short_of, met; ///< criterion ids in conflict, at `conflict_at`
+};
+
+struct Assessment {
+  std::vector<policy::Criterion> criteria;  ///< the ones this survey uses, in print order
+  std::map<std::string, policy::RuleWorking> workings; ///< "criterion/plating" -> working of the formula
+  std::vector<MarkResult> marks;            ///< one for each Survey::marks, same order
+  std::vector<PitResult> pits;              ///< one for each Survey::pits, same order
+  std::vector<RowSummary> rows;             ///< one for each Survey::rows, same order
+  std::vector<ZoneResult> zones;            ///< one for each Survey::zones, same order
+  Count coverage;                           ///< whole survey
+  std::optional<Ratio> marks_per_m2;        ///< read marks over the zones' area, when every zone gives one
+  bool spot_check = false;
+  std::string worst;                        ///< mark or pit with the least remaining of all
+  Length worst_remaining;
+  std::string worst_loss;                   ///< mark or pit with the greatest loss share among strong bases; empty: none
+};
+
+/// Computes everything. A criterion that lacks an input (draught, spacing) adds criterion_inputs at its use in the survey.
+Assessment assess(const survey::Survey &survey, const policy::Policy &policy, base::Diagnostics &sink);
+
+/// The whole assessment as JSON; lengths as decimal strings in mm, shares as fractions "41/120", two-space indent.
+std::string json(const survey::Survey &survey, const Assessment &assessment);
+
+const ZoneResult &zone_result(const Assessment &assessment, std::string_view zone);
+
+} // namespace strakebook::assess

@@ -1,0 +1,176 @@
+#include <nlohmann/json.hpp>
+
+#include "strakebook/base/decimal.h"
+#include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/assess/words.h"
+#include "strakebook/steel/policy/fraction.h"
+
+namespace strakebook::assess {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string text(Length length) { return base::mm_exact(length); }
+std::string text(const Ratio &ratio) {
+  const Ratio r = base::reduced(ratio);
+  return std::to_string(r.num) + "/" + std::to_string(r.den);
+}
+
+template <class T> Json optional(const std::optional<T> &value) { return value ? Json(text(*value)) : Json(nullptr); }
+Json named(const std::string &id) { return id.empty() ? Json(nullptr) : Json(id); }
+
+Json form(const std::optional<LossShare> &share) {
+  if (!share) return nullptr;
+  return {{"nominal", text(share->nominal)}, {"low", optional(share->low)}, {"high", optional(share->high)}};
+}
+
+Json form(const Count &count) {
+  Json not_read = Json::object();
+  for (const auto &[status, n] : count.not_read) not_read[std::string(word_of(status))] = n;
+  return {{"planned", count.planned},   {"read", count.read},       {"used", count.used},
+          {"rejected", count.rejected}, {"doubler", count.doubler}, {"not_read", std::move(not_read)}};
+}
+
+/// A mean is kept exact: "num/den" of a millimetre.
+Json mean_mm(const std::optional<Ratio> &nm) {
+  constexpr std::int64_t nm_in_mm = 1'000'000;
+  if (!nm) return nullptr;
+  return text(policy::ratio(policy::fraction(*nm) * policy::lowest(1, nm_in_mm)));
+}
+
+Json form(const policy::Criterion &criterion) {
+  Json out = {{"id", criterion.id}, {"name", criterion.name}, {"kind", word_of(criterion.kind)}};
+  if (criterion.kind == policy::CriterionKind::absolute) out["limit"] = text(criterion.limit);
+  if (criterion.kind == policy::CriterionKind::percent) out["most_loss"] = text(criterion.most_loss);
+  out["authority"] = criterion.authority;
+  out["edition"] = criterion.edition;
+  out["scope"] = criterion.scope;
+  out["asked_by"] = named(criterion.asked_by);
+  return out;
+}
+
+Json form(const policy::RuleWorking &working) {
+  return {{"limit", text(working.limit)}, {"by_length", text(working.by_length)}, {"by_draught", text(working.by_draught)},
+          {"floored", working.floored},   {"f", text(working.f)},                 {"b", text(working.b)},
+          {"c", text(working.c)}};
+}
+
+Json form(const survey::Survey &survey, const MarkResult &result) {
+  const survey::Mark &mark = survey.marks[result.mark];
+  Json out = {{"mark", mark.id()}, {"used", result.used}};
+  if (!result.used) {
+    out["left_out"] = result.left_out;
+    return out;
+  }
+  out["remaining"] = text(result.remaining);
+  out["loss"] = text(result.loss);
+  out["share"] = form(result.share);
+  out["lowest_of_row"] = result.lowest_of_row;
+  return out;
+}
+
+Json form(const survey::Survey &survey, const PitResult &result) {
+  return {{"pit", survey.pits[result.pit].id}, {"remaining", text(result.remaining)}, {"loss", text(result.loss)},
+          {"share", form(result.share)}};
+}
+
+Json form(const RowSummary &row) {
+  return {{"row", row.row},
+          {"count", form(row.count)},
+          {"min", optional(row.min)},
+          {"max", optional(row.max)},
+          {"mean", mean_mm(row.mean_nm)},
+          {"worst", named(row.worst)},
+          {"worst_loss", row.worst.empty() ? Json(nullptr) : Json(text(row.worst_loss))}};
+}
+
+Json form(const CriterionResult &result) {
+  Json out = {{"criterion", result.criterion}, {"verdict", word_of(result.verdict)}, {"governs", result.governs}};
+  if (result.verdict == Verdict::not_applicable) {
+    out["why_not"] = result.why_not;
+    return out;
+  }
+  out["limit"] = text(result.limit);
+  out["margin"] = text(result.margin);
+  out["bare"] = word_of(result.bare);
+  return out;
+}
+
+// Declared before the lists that call them: a template finds in this namespace only what stands above it.
+Json form(const Subject &subject);
+Json form(const Nominal &nominal);
+Json form(const ZoneResult &zone);
+
+template <class Items> Json list(const Items &items) {
+  Json out = Json::array();
+  for (const auto &item : items) out.push_back(form(item));
+  return out;
+}
+
+template <class Items> Json list(const survey::Survey &survey, const Items &items) {
+  Json out = Json::array();
+  for (const auto &item : items) out.push_back(form(survey, item));
+  return out;
+}
+
+Json form(const Subject &subject) {
+  return {{"kind", word_of(subject.kind)}, {"id", subject.id}, {"remaining", text(subject.remaining)},
+          {"band", text(subject.band_nm)}, {"results", list(subject.results)}};
+}
+
+Json form(const Nominal &nominal) {
+  return {{"nominal", text(nominal.nominal)}, {"state", word_of(nominal.state)}, {"lower", optional(nominal.lower)},
+          {"upper", optional(nominal.upper)}};
+}
+
+Json form(const ZoneResult &zone) {
+  return {{"zone", zone.zone},
+          {"count", form(zone.count)},
+          {"min", optional(zone.min)},
+          {"max", optional(zone.max)},
+          {"mean", mean_mm(zone.mean_nm)},
+          {"worst", named(zone.worst)},
+          {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},
+          {"weak_basis", zone.weak_basis},
+          {"nominals", list(zone.nominals)},
+          {"alive_low", optional(zone.alive_low)},
+          {"alive_high", optional(zone.alive_high)},
+          {"highest_original", text(zone.highest_original)},
+          {"general_loss", form(zone.general_loss)},
+          {"pit_loss", form(zone.pit_loss)},
+          {"subjects", list(zone.subjects)},
+          {"conflict", zone.conflict},
+          {"conflict_at", named(zone.conflict_at)},
+          {"short_of", zone.short_of},
+          {"met", zone.met},
+          {"extent", word_of(zone.extent)},
+          {"too_few", zone.too_few},
+          {"rung", named(zone.rung)},
+          {"share_at_rung", optional(zone.share_at_rung)},
+          {"suggests_extensive", zone.suggests_extensive},
+          {"suggested", zone.suggested},
+          {"departs", zone.departs}};
+}
+
+} // namespace
+
+std::string json(const survey::Survey &survey, const Assessment &assessment) {
+  Json out;
+  out["coverage"] = form(assessment.coverage);
+  out["marks_per_m2"] = optional(assessment.marks_per_m2);
+  out["spot_check"] = assessment.spot_check;
+  out["worst"] = named(assessment.worst);
+  out["worst_remaining"] = assessment.worst.empty() ? Json(nullptr) : Json(text(assessment.worst_remaining));
+  out["worst_loss"] = named(assessment.worst_loss);
+  out["criteria"] = list(assessment.criteria);
+  out["workings"] = Json::object();
+  for (const auto &[key, working] : assessment.workings) out["workings"][key] = form(working);
+  out["zones"] = list(assessment.zones);
+  out["rows"] = list(assessment.rows);
+  out["marks"] = list(survey, assessment.marks);
+  out["pits"] = list(survey, assessment.pits);
+  return out.dump(2) + "\n";
+}
+
+} // namespace strakebook::assess

@@ -1,0 +1,133 @@
+#include "strakebook/steel/assess/readings.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/assess/words.h"
+#include "strakebook/steel/policy/fraction.h"
+
+namespace strakebook::assess {
+
+namespace {
+
+Length least(const survey::Mark &mark) {
+  if (mark.repeats.empty()) throw std::logic_error("a mark read without a figure: " + mark.id());
+  return std::ranges::min(mark.repeats, {}, &base::Measured::value).value;
+}
+
+MarkResult result_of(const survey::Survey &survey, const policy::Policy &policy, std::size_t index) {
+  const survey::Mark &mark = survey.marks[index];
+  MarkResult result{.mark = index};
+  if (mark.status != survey::Status::read) {
+    result.left_out = word_of(mark.status);
+    return result;
+  }
+  if (mark.plate == survey::Plate::doubler) {
+    result.left_out = doubler_word;
+    return result;
+  }
+  const survey::Zone &zone = survey::zone_of_row(survey, mark.row);
+  result.used = true;
+  result.remaining = least(mark);
+  result.loss = zone.original.nominal.value - result.remaining;
+  result.share = loss_share(zone, policy, result.remaining);
+  return result;
+}
+
+void add(Count &count, const survey::Mark &mark, const MarkResult &result) {
+  ++count.planned;
+  if (mark.status == survey::Status::rejected) ++count.rejected;
+  else if (mark.status != survey::Status::read) ++count.not_read[mark.status];
+  else {
+    ++count.read;
+    ++(result.used ? count.used : count.doubler);
+  }
+}
+
+template <class Items, class Belongs> std::vector<std::size_t> indices_where(const Items &items, Belongs belongs) {
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < items.size(); ++i)
+    if (belongs(items[i])) found.push_back(i);
+  return found;
+}
+
+bool in_zone(const survey::Survey &survey, std::string_view row, std::string_view zone) {
+  const survey::Row *known = survey::row_of(survey, row);
+  return known && known->zone == zone;
+}
+
+} // namespace
+
+std::vector<MarkResult> mark_results(const survey::Survey &survey, const policy::Policy &policy) {
+  std::vector<MarkResult> results;
+  for (std::size_t i = 0; i < survey.marks.size(); ++i) results.push_back(result_of(survey, policy, i));
+  return results;
+}
+
+std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::Policy &policy) {
+  std::vector<PitResult> results;
+  for (std::size_t i = 0; i < survey.pits.size(); ++i) {
+    const survey::Pit &pit = survey.pits[i];
+    const survey::Zone &zone = survey::zone_of_row(survey, pit.at.row);
+    const Length remaining = pit.adjacent.value - pit.depth.value;
+    results.push_back({.pit = i,
+                       .remaining = remaining,
+                       .loss = zone.original.nominal.value - remaining,
+                       .share = loss_share(zone, policy, remaining)});
+  }
+  return results;
+}
+
+Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, std::span<const std::size_t> marks) {
+  Tally tally;
+  std::int64_t sum_nm = 0;
+  for (const std::size_t i : marks) {
+    const MarkResult &result = results[i];
+    add(tally.count, survey.marks[i], result);
+    if (!result.used) continue;
+    sum_nm += result.remaining.nm();
+    if (!tally.min || result.remaining < *tally.min) {
+      tally.min = result.remaining;
+      tally.worst = i;
+    }
+    if (!tally.max || result.remaining > *tally.max) tally.max = result.remaining;
+  }
+  if (tally.count.used > 0) tally.mean_nm = base::reduced({sum_nm, tally.count.used});
+  return tally;
+}
+
+std::vector<std::size_t> marks_of_row(const survey::Survey &survey, std::string_view row) {
+  return indices_where(survey.marks, [&](const survey::Mark &mark) { return mark.row == row; });
+}
+
+std::vector<std::size_t> marks_of_zone(const survey::Survey &survey, std::string_view zone) {
+  return indices_where(survey.marks, [&](const survey::Mark &mark) { return in_zone(survey, mark.row, zone); });
+}
+
+std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_view zone) {
+  return indices_where(survey.pits, [&](const survey::Pit &pit) { return in_zone(survey, pit.at.row, zone); });
+}
+
+std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits) {
+  if (pits.empty()) return std::nullopt;
+  return *std::ranges::min_element(pits, {}, [&](std::size_t i) { return results[i].remaining; });
+}
+
+std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<MarkResult> results) {
+  std::vector<RowSummary> rows;
+  for (const survey::Row &row : survey.rows) {
+    const Tally all = tally(survey, results, marks_of_row(survey, row.id));
+    RowSummary summary{.row = row.id, .count = all.count, .min = all.min, .max = all.max, .mean_nm = all.mean_nm,
+                       .worst = {}, .worst_loss = {}};
+    if (all.worst) {
+      results[*all.worst].lowest_of_row = true;
+      summary.worst = survey.marks[*all.worst].id();
+      summary.worst_loss = results[*all.worst].loss;
+    }
+    rows.push_back(std::move(summary));
+  }
+  return rows;
+}
+
+} // namespace strakebook::assess

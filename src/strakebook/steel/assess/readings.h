@@ -1,0 +1,36 @@
+#pragma once
+
+#include <span>
+
+#include "strakebook/steel/assess/assessment.h"
+
+/// What marks and pits say one by one, and what many of them say together.
+namespace strakebook::assess {
+
+/// One result for each mark, same order. A mark is used when it was read on the hull's own plate; its figure is the least
+/// of the repeats.
+std::vector<MarkResult> mark_results(const survey::Survey &survey, const policy::Policy &policy);
+
+/// One result for each pit, same order: remaining = adjacent - depth.
+std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::Policy &policy);
+
+/// Statistics over some of the marks, by index.
+struct Tally {
+  Count count;
+  std::optional<Length> min, max;
+  std::optional<Ratio> mean_nm;
+  std::optional<std::size_t> worst; ///< mark with the least remaining, the first of equals
+};
+Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, std::span<const std::size_t> marks);
+
+std::vector<std::size_t> marks_of_row(const survey::Survey &survey, std::string_view row);
+std::vector<std::size_t> marks_of_zone(const survey::Survey &survey, std::string_view zone);
+std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_view zone);
+
+/// The pit with the least remaining, the first of equals.
+std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits);
+
+/// One summary for each row, same order; marks the lowest of each row in `results`.
+std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<MarkResult> results);
+
+} // namespace strakebook::assess

@@ -1,0 +1,73 @@
+#include "strakebook/steel/assess/words.h"
+
+#include <stdexcept>
+
+#include "strakebook/steel/survey/vocabulary.h"
+
+namespace strakebook::assess {
+
+namespace {
+[[noreturn]] void no_such_value() { throw std::logic_error("a value that has no word"); }
+
+/// The word by which the survey file names a value.
+template <class E> std::string_view chosen_word(E value) {
+  for (const auto &choice : survey::choices_of(value))
+    if (choice.value == value) return choice.word;
+  no_such_value();
+}
+
+} // namespace
+
+std::string_view word_of(survey::Status status) { return chosen_word(status); }
+std::string_view word_of(policy::Plating plating) { return chosen_word(plating); }
+
+std::string_view word_of(policy::CriterionKind kind) {
+  switch (kind) {
+  case policy::CriterionKind::absolute: return "absolute";
+  case policy::CriterionKind::percent: return "percent";
+  case policy::CriterionKind::rule_minimum: return "rule-minimum";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Verdict verdict) {
+  switch (verdict) {
+  case Verdict::meets: return "meets";
+  case Verdict::too_close: return "too-close";
+  case Verdict::falls_short: return "falls-short";
+  case Verdict::not_applicable: return "not-applicable";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Bare bare) {
+  switch (bare) {
+  case Bare::inside: return "inside";
+  case Bare::at_limit: return "at-limit";
+  case Bare::over: return "over";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Extent extent) {
+  switch (extent) {
+  case Extent::none: return "none";
+  case Extent::isolated: return "isolated";
+  case Extent::extensive: return "extensive";
+  case Extent::not_declared: return "not-declared";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Nominal::State state) {
+  switch (state) {
+  case Nominal::State::alive: return "alive";
+  case Nominal::State::excluded: return "excluded";
+  case Nominal::State::set_aside: return "set-aside";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Subject::Kind kind) { return kind == Subject::Kind::pit ? "pit" : "plate"; }
+
+} // namespace strakebook::assess

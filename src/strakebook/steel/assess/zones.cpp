@@ -1,0 +1,130 @@
+#include "strakebook/steel/assess/zones.h"
+
+#include <algorithm>
+
+#include "strakebook/steel/assess/criteria.h"
+#include "strakebook/steel/assess/ladder.h"
+#include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/assess/readings.h"
+
+namespace strakebook::assess {
+
+namespace {
+
+/// The places of a zone that are judged: its lowest plate reading, then its worst pit.
+std::vector<Spot> spots_of(const survey::Survey &survey, const Assessment &so_far, std::optional<std::size_t> mark,
+                           std::optional<std::size_t> pit) {
+  std::vector<Spot> spots;
+  if (mark)
+    spots.push_back({.kind = Subject::Kind::plate,
+                     .id = survey.marks[*mark].id(),
+                     .remaining = so_far.marks[*mark].remaining,
+                     .u2 = plate_doubt(survey, survey.marks[*mark])});
+  if (pit)
+    spots.push_back({.kind = Subject::Kind::pit,
+                     .id = survey.pits[*pit].id,
+                     .remaining = so_far.pits[*pit].remaining,
+                     .u2 = pit_doubt(survey, survey.pits[*pit])});
+  return spots;
+}
+
+const Subject *worst_of(const std::vector<Subject> &subjects) {
+  return subjects.empty() ? nullptr : &*std::ranges::min_element(subjects, {}, &Subject::remaining);
+}
+
+std::vector<std::string> with_verdict(const Subject &subject, Verdict verdict) {
+  std::vector<std::string> ids;
+  for (const CriterionResult &result : subject.results)
+    if (result.verdict == verdict) ids.push_back(result.criterion);
+  return ids;
+}
+
+void find_conflict(ZoneResult &zone) {
+  std::vector<Subject> torn;
+  for (const Subject &subject : zone.subjects)
+    if (!with_verdict(subject, Verdict::falls_short).empty() && !with_verdict(subject, Verdict::meets).empty())
+      torn.push_back(subject);
+  const Subject *worst = worst_of(torn);
+  if (!worst) return;
+  zone.conflict = true;
+  zone.conflict_at = worst->id;
+  zone.short_of = with_verdict(*worst, Verdict::falls_short);
+  zone.met = with_verdict(*worst, Verdict::meets);
+}
+
+bool too_few(const Count &count, const policy::Policy &policy) {
+  return count.used == 0 || count.read < policy.least_marks || Ratio{count.read, count.planned} < policy.least_read;
+}
+
+std::vector<Length> used_figures(const Assessment &so_far, const std::vector<std::size_t> &marks) {
+  std::vector<Length> figures;
+  for (const std::size_t i : marks)
+    if (so_far.marks[i].used) figures.push_back(so_far.marks[i].remaining);
+  return figures;
+}
+
+void climb_ladder(ZoneResult &result, const survey::Survey &survey, const policy::Policy &policy,
+                  const std::vector<Length> &used) {
+  const Subject *worst = worst_of(result.subjects);
+  if (result.too_few || !worst) return;
+  const bool under_pit = worst->kind == Subject::Kind::pit;
+  Suggestion found = suggest(policy, {worst->remaining, under_pit, result.extent}, result.highest_original, used);
+  result.rung = std::move(found.rung);
+  result.suggests_extensive = found.extensive;
+  result.share_at_rung = found.share_at_rung;
+  result.suggested = std::move(found.actions);
+  const auto decision = std::ranges::find(survey.decisions, result.zone, &survey::Decision::zone);
+  result.departs = decision != survey.decisions.end() && !result.rung.empty() &&
+                   std::ranges::find(result.suggested, decision->action) == result.suggested.end();
+}
+
+void set_originals(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy) {
+  result.weak_basis = weak_basis(zone, policy);
+  if (result.weak_basis) result.nominals = nominals(zone, policy, result.max);
+  result.highest_original = highest_original(zone, result.nominals, result.weak_basis, result.max);
+  const Subject *worst = worst_of(result.subjects);
+  if (!result.weak_basis || !worst) return;
+  const ShareRange range = over_alive(result.nominals, worst->remaining);
+  result.alive_low = range.low;
+  result.alive_high = range.high;
+}
+
+void set_statistics(ZoneResult &result, const survey::Survey &survey, const Assessment &so_far, const Tally &all,
+                    std::optional<std::size_t> pit) {
+  result.count = all.count;
+  result.min = all.min;
+  result.max = all.max;
+  result.mean_nm = all.mean_nm;
+  if (all.worst) {
+    result.worst = survey.marks[*all.worst].id();
+    result.general_loss = so_far.marks[*all.worst].share;
+  }
+  if (pit) {
+    result.worst_pit = survey.pits[*pit].id;
+    result.pit_loss = so_far.pits[*pit].share;
+  }
+}
+
+} // namespace
+
+ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
+                       const survey::Zone &zone) {
+  ZoneResult result{.zone = zone.id};
+  const auto marks = marks_of_zone(survey, zone.id), pits = pits_of_zone(survey, zone.id);
+  const Tally all = tally(survey, so_far.marks, marks);
+  const auto pit = worst_pit(so_far.pits, pits);
+  set_statistics(result, survey, so_far, all, pit);
+
+  const auto limits = limits_for(survey, zone, policy, so_far.criteria, so_far.workings);
+  for (const Spot &spot : spots_of(survey, so_far, all.worst, pit))
+    result.subjects.push_back(against(spot, limits, policy.decision));
+  find_conflict(result);
+
+  set_originals(result, zone, policy);
+  result.extent = pitting_extent(zone, !pits.empty(), policy.extent);
+  result.too_few = too_few(result.count, policy);
+  climb_ladder(result, survey, policy, used_figures(so_far, marks));
+  return result;
+}
+
+} // namespace strakebook::assess

@@ -1,0 +1,148 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "strakebook/base/decimal.h"
+#include "strakebook/base/length.h"
+#include "strakebook/base/provenance.h"
+#include "strakebook/base/ratio.h"
+
+/// What a firm holds its surveys to: values read from layouts. No threshold, rate or action word stands in code.
+namespace strakebook::policy {
+
+using base::Length;
+using base::Ratio;
+
+/// Which part of the shell a zone is, for formulas that treat bilge plating apart.
+enum class Plating { bottom, side, bilge };
+
+/// European inland rule style minimum (Directive 2006/87/EC Annex II Art. 3.02; ES-TRIN Art. 3.02): the greater of
+/// f b c (k0 + k1 L) with k by length, not under the floor, and draught_factor a sqrt(T). a in mm, L and T in m, result mm.
+struct RuleMinimum {
+  Length split;                              ///< 40 m: at or below it `shorter`, above it `longer`
+  base::Decimal shorter_constant, shorter_slope; ///< 1.5, 0.06
+  base::Decimal longer_constant, longer_slope;   ///< 2.3, 0.04
+  Length floor;                              ///< 3.0 mm; applies at or below the split; not multiplied by b
+  Length spacing;                            ///< 500 mm: f = 1 up to it
+  base::Decimal spacing_slope;               ///< 0.0013 a mm beyond
+  base::Decimal draught_factor;              ///< 0.005
+  base::Decimal bilge_factor;                ///< 1.25; bottom and side take 1
+  base::Decimal wing_factor;                 ///< 0.95 with double bottom and wing voids
+};
+
+enum class CriterionKind { absolute, percent, rule_minimum };
+
+/// One named criterion. `limit` for absolute, `most_loss` for percent (0.25 = 25 % of the original may go), `rule` for the
+/// formula. A remaining thickness exactly at the limit has not passed it.
+struct Criterion {
+  std::string id;        ///< "absolute-4.0"
+  std::string name;      ///< "4.0 mm remaining"
+  CriterionKind kind = CriterionKind::absolute;
+  Length limit;
+  Ratio most_loss;
+  std::optional<RuleMinimum> rule;
+  std::string authority; ///< who says so: "common practice, no published source", "Directive 2006/87/EC Annex II Art. 3.02"
+  std::string edition;
+  std::string scope;     ///< to what it applies, in words
+  std::vector<Plating> plating; ///< empty: every zone
+  std::string asked_by;  ///< who asked for it in this survey; may be empty
+};
+
+/// How nearness to a limit is judged. w = band * u; |margin| < w is too close to call. band 0: simple acceptance.
+struct DecisionRule {
+  std::string name;
+  base::Decimal band;    ///< 1.645: one-sided 95 % (JCGM 106:2012)
+  std::string source;
+};
+
+struct ExtentRule {
+  base::Decimal most_per_m2;   ///< isolated: at most so many a square metre
+  base::Decimal under_percent; ///< and less than this share of the area
+  std::string source;
+};
+
+/// The one action that the program knows by its id: what is written where there are too few readings.
+inline constexpr std::string_view no_opinion = "no opinion";
+
+struct Action {
+  std::string id;      ///< "insert"
+  std::string name;    ///< "insert (crop and renew)"
+  bool adverse = false;    ///< needs criterion, reason, evidence and alternatives
+  bool adds_steel = false; ///< insert, overplate, pad weld: weight and stability caution
+  bool doubler = false;    ///< lays plate over plate
+};
+
+/// First rung whose bounds all lie above r applies; the last has none. r = remaining, t0 = highest tenable original.
+struct Rung {
+  std::string id;
+  std::optional<Length> below;      ///< applies when r < below
+  std::optional<Ratio> below_part;  ///< and r < part * t0
+  std::vector<std::string> isolated, extensive; ///< action ids that it suggests
+  std::string isolated_words, extensive_words;
+  std::vector<std::string> classes; ///< "A", "B", "C": which it asks for
+  std::string when;                 ///< its condition in words
+};
+
+struct Ladder {
+  std::vector<Rung> rungs;
+  std::string too_few_words;  ///< what it says where there are too few readings
+  std::string source;
+};
+
+/// A delivery tolerance: lower <= 0 <= upper, for from <= nominal < to.
+struct ToleranceBand { Length from, to, lower, upper; };
+struct Tolerance {
+  std::string id;       ///< "EN 10029:1991 A"
+  std::vector<ToleranceBand> bands;
+  std::string source;
+  bool verified = true; ///< false: from memory, printed as such
+};
+
+struct Basis {
+  std::string id;       ///< "mill certificate", "builder's drawing", "owner's word", ...
+  bool weak = false;    ///< percent criteria are not applied on it
+};
+
+struct Policy {
+  std::map<std::string, Criterion> criteria;
+  std::vector<std::string> criteria_order; ///< in the order they are printed
+  DecisionRule decision;
+  ExtentRule extent;
+  Ladder ladder;
+  std::map<std::string, Action> actions;
+  std::map<std::string, Tolerance> tolerances;
+  std::map<std::string, Basis> bases;
+  std::vector<Length> usual_nominals;      ///< plate sizes considered where the original is not known
+  Length repeat_spread;                    ///< repeats further apart than this are reported
+  Length neighbour_jump;                   ///< readings further than this from both neighbours are reported
+  Length block_agreement;                  ///< a block check further off than this has failed
+  int least_marks = 0;                     ///< a zone with fewer read marks has no opinion unless reasoned
+  Ratio least_read;                        ///< share of planned marks read in a zone, likewise
+  base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check
+  std::vector<std::string> required_rows;  ///< names of rows a survey of this firm must have (empty: none)
+  std::vector<std::string> required_fields; ///< field paths that a final must have ("datum.from")
+  std::string steel_density_kg_m2_mm;      ///< 7.85, as printed
+};
+
+/// The delivery band of a tolerance for a nominal; nullptr where the table does not reach.
+const ToleranceBand *band_for(const Tolerance &tolerance, Length nominal);
+
+/// Limit of the rule formula for a hull: working kept for print.
+struct RuleWorking {
+  Length limit;     ///< rounded up to the next nanometre where a square root or product is not exact
+  Length by_length; ///< f b c (k0 + k1 L), floor not yet applied
+  Length by_draught;///< draught_factor a sqrt(T)
+  bool floored = false; ///< the floor governs: both formulas give less
+  base::Ratio f, b, c;
+};
+struct HullFigures { Length length, draught, spacing; bool wing_voids = false; };
+/// Never under the value for bottom and side plating where `plating` is bilge. Two readings of the rule are disputed and
+/// settled here so: the floor is not multiplied by b, and the ten per cent of local wear that the rule accepts is not taken
+/// off the limit. b multiplies the formula by length only. Throws std::overflow_error for figures no hull has.
+RuleWorking rule_minimum(const RuleMinimum &rule, const HullFigures &hull, Plating plating);
+
+} // namespace strakebook::policy

@@ -1,0 +1,67 @@
+#include "strakebook/steel/review/findings.h"
+#include "strakebook/steel/survey/reach.h"
+
+namespace strakebook::review {
+
+namespace {
+
+/// Class C is "at next maintenance": that is its deadline.
+constexpr std::string_view dated_by_itself = "C";
+
+std::vector<std::string> lacking(const survey::Recommendation &item) {
+  std::vector<std::string> lacks;
+  if (item.klass.empty()) lacks.push_back("class");
+  if (item.klass != dated_by_itself && !item.deadline.given() && !item.by) lacks.push_back("deadline or by");
+  if (!item.reason.given()) lacks.push_back("reason");
+  if (!item.feasible.given()) lacks.push_back("feasible");
+  if (!item.proof.given()) lacks.push_back("proof");
+  return lacks;
+}
+
+/// "whole shell" is a reach without rows; only its place tells it from one that nobody wrote.
+bool given(const survey::Reach &reach) {
+  return !reach.rows.empty() || !reach.zone.empty() || reach.from || reach.to || reach.span.line > 0;
+}
+
+bool lays_doubler(const policy::Policy &policy, const std::string &action) {
+  const auto found = policy.actions.find(action);
+  return found != policy.actions.end() && found->second.doubler;
+}
+
+void check_lies_free(Findings &found, const Subject &subject, const std::string &what, const std::string &action,
+                     const survey::Reach &at, const base::SourceSpan &span) {
+  if (!lays_doubler(subject.policy, action) || !given(at)) return;
+  for (const survey::Doubler &doubler : subject.survey.doublers)
+    if (survey::overlap(subject.survey, at, doubler.over))
+      found.push_back({base::Code::doubler_on_doubler, nearest(at.span, nearest(span, subject.survey.span)),
+                       what + ": \"" + action + "\" would lie over the doubler " + doubler.id,
+                       "no doubler over a doubler: another action, or a place clear of " + doubler.id,
+                       "an action that takes the doubler off first, or at: a reach beside it"});
+}
+
+} // namespace
+
+Findings recommendations(const Subject &subject) {
+  Findings found;
+  for (const survey::Recommendation &item : subject.survey.recommendations) {
+    const auto lacks = lacking(item);
+    if (lacks.empty()) continue;
+    found.push_back({base::Code::recommendation_incomplete, nearest(item.span, subject.survey.span),
+                     "recommendation " + item.id + " lacks " + listed(lacks),
+                     "class A, B or C; for A and B a deadline; the reason; whether it can be done; what proves it done",
+                     "class: B\nby: 2027-04-30\nreason: why, with the marks\nfeasible: how it can be done\nproof: what "
+                     "shows that it was done"});
+  }
+  return found;
+}
+
+Findings doublers(const Subject &subject) {
+  Findings found;
+  for (const survey::Recommendation &item : subject.survey.recommendations)
+    check_lies_free(found, subject, "recommendation " + item.id, item.action, item.at, item.span);
+  for (const survey::SteelworkItem &item : subject.survey.steelwork)
+    check_lies_free(found, subject, "schedule item " + item.id, item.action, item.at, item.span);
+  return found;
+}
+
+} // namespace strakebook::review

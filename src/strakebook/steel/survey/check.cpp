@@ -1,0 +1,150 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "strakebook/steel/survey/fields.h"
+#include "strakebook/steel/survey/pointer_scan.h"
+#include "strakebook/steel/survey/reach.h"
+#include "strakebook/steel/survey/reader.h"
+#include "strakebook/steel/survey/readings.h"
+#include "strakebook/steel/survey/transcription.h"
+
+/// Checks of a whole survey that need no assessment.
+namespace strakebook::survey {
+
+using base::Code;
+
+namespace {
+
+/// Shows every text of a survey to a function: the field table, walked over what is there.
+class ProseWalk : public Fields {
+public:
+  explicit ProseWalk(SeeWords see) : see_(std::move(see)) {}
+  void inherited_source(const Key &) override {}
+
+protected:
+  void leaf(const Key &, const Shape &, const Store &) override {}
+  void map(const Key &, const Body &body) override { body(*this, {}); }
+  void list(const Key &, bool, const Elements &elements) override { elements.each(*this); }
+  void named(const Key &, Ids, const Elements &elements) override { elements.each(*this); }
+  void prose(const Words &words) override {
+    if (words.given())
+      see_(words);
+  }
+
+private:
+  SeeWords see_;
+};
+
+/// The table hands out places to write to, so it walks a copy.
+void each_text(const Survey &survey, const SeeWords &see) {
+  SurveyFile copy{.version = format_version, .survey = survey, .readings = {}};
+  ProseWalk walk(see);
+  fields(walk, copy);
+}
+
+bool digit(char c) { return c >= '0' && c <= '9'; }
+bool letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
+
+/// Where `part` stands in the file, counted from the beginning of a text; the text's own place if it is not
+/// found there.
+base::SourceSpan place_in(const base::SourceSpan &span, std::string_view part) {
+  if (!span.file)
+    return span;
+  const auto letters = [](std::string_view s) {
+    return static_cast<int>(std::count_if(s.begin(), s.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+  };
+  constexpr int lines_searched = 200; // of a block text
+  for (int line = span.line; line < span.line + lines_searched; ++line) {
+    const auto text = base::line_text(*span.file, line);
+    for (auto at = text.find(part); at != std::string_view::npos; at = text.find(part, at + 1)) {
+      const int column = letters(text.substr(0, at)) + 1;
+      const auto end = at + part.size();
+      const bool goes_on = end < text.size() && (digit(text[end]) || letter(text[end]));
+      if (!goes_on && (line > span.line || column >= span.column))
+        return {span.file, line, column, letters(part)};
+    }
+  }
+  return span;
+}
+
+void check_prose(const Survey &survey, base::Diagnostics &sink) {
+  each_text(survey, [&](const Words &words) {
+    for (const auto &lost : dangling(survey, words.text))
+      sink.add({.code = Code::dangling_reference,
+                .span = place_in(words.span, lost),
+                .message = fmt::format("\"{}\" leads nowhere", lost),
+                .expected = "a mark, pit, doubler, note, photo, item, limitation or zone of this survey",
+                .write = "the name of what is meant, or other words"});
+  });
+}
+
+void check_doublers(const Survey &survey, base::Diagnostics &sink) {
+  for (std::size_t i = 0; i < survey.doublers.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k) {
+      const auto &below = survey.doublers[k], &above = survey.doublers[i];
+      if (!overlap(survey, below.over, above.over))
+        continue;
+      sink.add({.code = Code::doubler_on_doubler,
+                .span = above.over.span,
+                .message = fmt::format("doubler {} lies over doubler {}", above.id, below.id),
+                .expected = "no plate over a doubler: each on its own reach of hull plate",
+                .write = {}});
+    }
+}
+
+/// Photographs that a finding, a piece of evidence or prose refers to.
+std::set<std::string, std::less<>> photos_used(const Survey &survey) {
+  std::set<std::string, std::less<>> used;
+  const auto see = [&](std::string_view text) {
+    for (const auto &found : scan_pointers(survey, text))
+      if (found.target == Target::photo)
+        used.insert(found.id);
+  };
+  const auto all_of = [&](const auto &findings) {
+    for (const auto &finding : findings)
+      used.insert(finding.photos.begin(), finding.photos.end());
+  };
+  const auto evidence_of = [&](const auto &opinions) {
+    for (const auto &opinion : opinions)
+      for (const auto &text : opinion.evidence)
+        see(text);
+  };
+  all_of(survey.pits);
+  all_of(survey.doublers);
+  all_of(survey.notes);
+  evidence_of(survey.decisions);
+  evidence_of(survey.recommendations);
+  each_text(survey, [&](const Words &words) { see(words.text); });
+  return used;
+}
+
+void check_photos(const Survey &survey, base::Diagnostics &sink) {
+  const auto used = photos_used(survey);
+  for (const auto &photo : survey.photos) {
+    if (used.contains(photo.id))
+      continue;
+    const auto subject = fmt::format("photo-unused {}", photo.id);
+    sink.add({.severity = base::Severity::warning,
+              .code = Code::photo_unused,
+              .span = photo.span,
+              .message = fmt::format("nothing refers to photo {}", photo.id),
+              .expected = "a pit, doubler, note, evidence or text that names it",
+              .write = fmt::format("photo: {} where it shows something", photo.id),
+              .subject = subject});
+  }
+}
+
+} // namespace
+
+void check_survey(const Survey &survey, const policy::Policy &policy, base::Diagnostics &sink) {
+  base::Diagnostics found;
+  check_prose(survey, found);
+  check_doublers(survey, found);
+  check_photos(survey, found);
+  warn_of_transcription(survey, policy, found);
+  hand_over(found, survey.span.file, sink);
+}
+
+} // namespace strakebook::survey

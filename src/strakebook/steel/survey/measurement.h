@@ -1,0 +1,147 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "strakebook/base/length.h"
+#include "strakebook/steel/policy/policy.h"
+#include "strakebook/steel/survey/words.h"
+
+namespace strakebook::survey {
+
+/// An instrument, described without make or model.
+struct Gauge {
+  std::string id; ///< "ut", "pit"
+  Words name;     ///< "ultrasonic thickness gauge"
+  Words mode, probe, velocity, resolution, serial, setting;
+  Words certificate;
+  Given<base::Date> certificate_until;
+  std::optional<base::Measured> block, before,
+      after;      ///< block check: known thickness, figure shown before and after
+  base::Length u; ///< standard uncertainty
+  Words u_basis;  ///< how u was set
+  base::SourceSpan span;
+};
+
+struct Datum {
+  Words from;    ///< "fore face of stem"
+  Words towards; ///< "aft"
+  Words height;  ///< height datum
+  std::optional<base::Measured> spacing;
+  Words swim; ///< how a curved swim is taped
+  Words frames;
+  base::Unit station_unit = base::Unit::metre;
+  base::SourceSpan span;
+};
+
+/// Original thickness: what is assumed and on what basis.
+struct Original {
+  base::Measured nominal;
+  std::string basis;     ///< id of a policy basis
+  Words source;          ///< the document or person
+  std::string tolerance; ///< id of a policy tolerance; empty: none named
+  Words assumption;      ///< for a weak basis: why nominals far above the thickest reading are set aside
+  base::SourceSpan span;
+};
+
+/// Declared pitting of a zone: so many pits over an area, covering a share of it. The extent rule reads
+/// these.
+struct PittingExtent {
+  base::Decimal count;
+  base::Decimal area_m2;
+  base::Decimal share_percent;
+  base::SourceSpan span;
+};
+
+struct Zone {
+  std::string id;
+  Words name;
+  policy::Plating plating = policy::Plating::side;
+  Original original;
+  std::optional<base::Decimal> area_m2;
+  Words preparation;   ///< how clean it was
+  Words general_order; ///< context: how the plate is otherwise
+  std::optional<PittingExtent> pitting;
+  base::SourceSpan span;
+};
+
+enum class Side { port, centre, starboard };
+
+struct Row {
+  std::string id; ///< "PW"
+  std::string zone;
+  Side side = Side::port;
+  Words name;   ///< "wind-and-water"
+  Words height; ///< where it runs
+  base::SourceSpan span;
+};
+
+enum class Status { read, no_echo, unstable, not_cleaned, no_access, weld_or_fitting, rejected };
+enum class Surface { bare, coated_echo_to_echo, coated_single_echo };
+enum class Plate { hull, doubler };
+
+/// One planned mark. Not read: `repeats` is empty (or holds rejected figures) and status says why.
+struct Mark {
+  std::string row;
+  base::Measured station;
+  std::vector<base::Measured> repeats; ///< as displayed, in order
+  Status status = Status::read;
+  Surface surface = Surface::bare;
+  Plate plate = Plate::hull;
+  std::string gauge;
+  Words why; ///< reason of a rejection or remark
+  base::SourceSpan span;
+  std::string id() const { return row + " " + station.raw; } ///< "PW 9"
+};
+
+struct Pit {
+  std::string id; ///< "P3"
+  Place at;
+  base::Measured adjacent, depth;
+  std::optional<base::Measured> across;
+  Words face;                                         ///< outside or inside
+  Words activity;                                     ///< active or old
+  std::optional<base::Decimal> per_m2, share_percent; ///< pitting about it
+  std::string gauge;                                  ///< the depth gauge
+  std::vector<std::string> photos;
+  Words note;
+  base::SourceSpan span;
+};
+
+struct Doubler {
+  std::string id; ///< "D1"
+  Reach over;
+  Words edges, plugs, drumminess, note;
+  std::optional<base::Measured> outer; ///< thickness of the outer plate as read
+  std::vector<std::string> photos;
+  base::SourceSpan span;
+};
+
+/// What eye or hammer found at a place.
+struct Note {
+  std::string id; ///< "N2"
+  enum class Kind { seen, hammer } kind = Kind::seen;
+  Reach at;
+  Words text;
+  std::vector<std::string> photos;
+  base::SourceSpan span;
+};
+
+/// "None found": looked for at a place and not there.
+struct NoneFound {
+  Words what;
+  Reach at;
+  Words how;
+};
+
+struct Photo {
+  std::string id; ///< "4"
+  Words file;     ///< inside the folder; not given: a placeholder
+  Place at;
+  Words looking; ///< square on, forward, aft, up, inboard ...
+  Words caption;
+  base::SourceSpan span;
+};
+
+} // namespace strakebook::survey

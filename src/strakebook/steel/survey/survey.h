@@ -1,0 +1,56 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "strakebook/base/input_file.h"
+#include "strakebook/steel/survey/identity.h"
+#include "strakebook/steel/survey/measurement.h"
+#include "strakebook/steel/survey/opinion.h"
+
+/// A whole survey as the surveyor wrote it: plain values, each with its place. Lists keep the order of the
+/// file.
+namespace strakebook::survey {
+
+struct Survey {
+  std::string house; ///< layout it names
+  Report report;
+  Instructions instructions;
+  Surveyor surveyor;
+  Vessel vessel;
+  Conditions conditions;
+  Datum datum;
+  std::vector<Gauge> gauges;
+  std::vector<Zone> zones;
+  std::vector<Row> rows;
+  std::vector<Mark> marks; ///< every planned mark, row by row, stations ascending
+  std::vector<Pit> pits;
+  std::vector<Doubler> doublers;
+  std::vector<Note> notes;
+  std::vector<NoneFound> none_found;
+  std::vector<Photo> photos;
+  std::vector<CriterionUse> criteria;          ///< in the survey's order
+  std::vector<policy::Criterion> own_criteria; ///< written in the survey itself
+  std::vector<Decision> decisions;
+  std::vector<Recommendation> recommendations;
+  std::vector<SteelworkItem> steelwork;
+  CoatingAndAnodes coating;
+  std::vector<Limitation> limitations;
+  std::vector<Acknowledgement> acknowledgements;
+  Words previous_survey; ///< what is known of an earlier survey, or that there is none
+  Answer answer;
+  std::vector<IssueNote> issue_record;
+  std::vector<base::InputFile>
+      inputs;            ///< survey.yaml first, then readings; photographs are added by the media gate
+  base::SourceSpan span; ///< the file's first line
+};
+
+const Zone *zone_of(const Survey &survey, std::string_view id);
+const Row *row_of(const Survey &survey, std::string_view id);
+const Pit *pit_of(const Survey &survey, std::string_view id);
+const Mark *mark_of(const Survey &survey, std::string_view id); ///< "PW 9"
+const Gauge *gauge_of(const Survey &survey, std::string_view id);
+const Zone &zone_of_row(const Survey &survey,
+                        std::string_view row); ///< precondition: the row exists (the reader has seen to it)
+
+} // namespace strakebook::survey

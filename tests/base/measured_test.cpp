@@ -1,0 +1,73 @@
+#include "strakebook/base/measured.h"
+
+#include <catch2/catch.hpp>
+
+using namespace strakebook::base;
+
+TEST_CASE("lengths are exact in every unit and keep what was written") {
+  struct Case {
+    const char *text;
+    Unit implied;
+    std::int64_t nm;
+    Unit unit;
+    int places;
+  };
+  // 1 in = 25.4 mm exactly (international inch, 1959); the rest is multiplication.
+  const Case cases[] = {{"5.80", Unit::millimetre, 5'800'000, Unit::millimetre, 2},
+                        {"5.8 mm", Unit::inch, 5'800'000, Unit::millimetre, 1},
+                        {"0.187", Unit::inch, 4'749'800, Unit::inch, 3},
+                        {"3/16 in", Unit::millimetre, 4'762'500, Unit::inch, 0},
+                        {"5/16", Unit::inch, 7'937'500, Unit::inch, 0},
+                        {"1/64 in", Unit::millimetre, 396'875, Unit::inch, 0},
+                        {"60 thou", Unit::millimetre, 1'524'000, Unit::thou, 0},
+                        {"18.0 m", Unit::millimetre, 18'000'000'000, Unit::metre, 1},
+                        {"2.5 ft", Unit::metre, 762'000'000, Unit::foot, 1},
+                        {"-0.2", Unit::metre, -200'000'000, Unit::metre, 1},
+                        {"1000", Unit::metre, 1'000'000'000'000, Unit::metre, 0}};
+  for (const Case &c : cases) {
+    INFO(c.text);
+    MeasuredError error;
+    const auto m = parse_measured(c.text, c.implied, error);
+    REQUIRE(m);
+    CHECK(*m == Measured{Length::nanometres(c.nm), c.text, c.unit, c.places});
+    CHECK(error.found.empty());
+  }
+}
+
+TEST_CASE("text that is not a length is refused with what was found and what was expected") {
+  struct Case {
+    const char *text, *found, *expected;
+  };
+  const Case cases[] = {{"4,6", "a decimal comma; write a point: 4.6", "a length such as"},
+                        {"4.6 cm", "\"cm\" is not a unit", "one of mm, m, in, thou, ft"},
+                        {"4.6mm", "no blank between the figure and its unit", "4.6 mm"},
+                        {"4.6  mm", "a blank", "a length such as"},
+                        {"3/16", "a fraction in mm", "3/16 in"},
+                        {"3/16in", "no blank", "3/16 in"},
+                        {"3/16 mm", "a fraction in mm", "inches after a fraction"},
+                        {"3/10 in", "parts of 10", "64ths"},
+                        {"1/128 in", "parts of 128", "64ths"},
+                        {"3/1 in", "parts of 1", "halves"},
+                        {"0/16 in", "not a fraction of two whole numbers", "3/16 in"},
+                        {"5/16? in", "not a fraction", "3/16 in"},
+                        {"1000.1 m", "more than 1000 m", "at most 1000 m"},
+                        {"-1000.1 m", "more than 1000 m", "at most 1000 m"},
+                        {"0.0000001 mm", "finer than", "no more digits"},
+                        {"no-echo", "not a number", "a length such as"},
+                        {"", "nothing is written", "a length such as"},
+                        {"mm", "not a number", "a length such as"}};
+  for (const Case &c : cases) {
+    INFO(c.text);
+    MeasuredError error;
+    CHECK_FALSE(parse_measured(c.text, Unit::millimetre, error));
+    CHECK_THAT(error.found, Catch::Contains(c.found));
+    CHECK_THAT(error.expected, Catch::Contains(c.expected));
+  }
+}
+
+TEST_CASE("units are known by one name each") {
+  for (const Unit unit : {Unit::millimetre, Unit::metre, Unit::inch, Unit::thou, Unit::foot})
+    CHECK(unit_named(name_of(unit)) == unit);
+  CHECK_FALSE(unit_named("MM"));
+  CHECK_FALSE(unit_named(""));
+}

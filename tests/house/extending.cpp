@@ -1,0 +1,106 @@
+#include <catch2/catch.hpp>
+
+#include "house/layouts.h"
+
+using namespace strakebook;
+using base::Code;
+using base::Diagnostics;
+
+namespace {
+
+void refused(const std::string &body, Code code, const std::string &part = {}) {
+  INFO(body);
+  const test::Layouts layouts;
+  Diagnostics sink;
+  CHECK_FALSE(layouts.extended(body, sink));
+  test::check_only(sink, code, part);
+}
+
+house::House accepted(const std::string &body) {
+  INFO(body);
+  const test::Layouts layouts;
+  Diagnostics sink;
+  auto house = layouts.extended(body, sink);
+  INFO(base::terminal_text(sink));
+  REQUIRE(house);
+  return *house;
+}
+
+} // namespace
+
+TEST_CASE("a threshold moves the strict way only") {
+  CHECK(accepted("policy: {opinion: {least-marks: 6}}").policy.least_marks == 6);
+  CHECK(accepted("policy: {opinion: {least-marks: 5}}").policy.least_marks == 5);
+  refused("policy: {opinion: {least-marks: 4}}", Code::layout_loosens, "5 or more");
+  refused("policy: {checks: {block-agreement: 0.2 mm}}", Code::layout_loosens, "0.1 mm or less");
+  refused("policy: {bases: {\"owner's word\": {weak: no}}}", Code::layout_loosens);
+  refused("policy: {actions: {insert: {adverse: no}}}", Code::layout_loosens);
+  refused("policy: {doubt: {source: ours, band: 0}}", Code::layout_loosens, "1.645 or more");
+}
+
+TEST_CASE("nothing is dropped, emptied or re-ordered") {
+  refused("cautions: {hot-work: }", Code::layout_loosens, "hot-work");
+  refused("cautions: {hot-work: {text: ''}}", Code::layout_loosens);
+  refused("cautions: {as-found: {when: afloat}}", Code::layout_loosens, "always");
+  refused("sections: {drop: [limitations]}", Code::layout_loosens);
+  refused("sections: {limitations: {after: scope}}", Code::layout_loosens, "order");
+}
+
+TEST_CASE("lists of requirements grow") {
+  const auto house =
+      accepted("policy: {required-rows: [PE, SE], required-fields: [report.place, datum.from]}");
+  CHECK(house.policy.required_rows == std::vector<std::string>{"PE", "SE"});
+  CHECK(house.policy.required_fields.front() == "report.number");
+  CHECK(house.policy.required_fields.back() == "report.place");
+}
+
+TEST_CASE("a criterion, a ladder and a tolerance change with a source named, or not at all") {
+  const auto house =
+      accepted("policy: {criteria: {absolute-4.0: {limit: 4.5 mm, authority: the underwriter's letter}}}");
+  CHECK(house.policy.criteria.at("absolute-4.0").limit == base::Length::micrometres(4500));
+  refused("policy: {criteria: {absolute-4.0: {limit: 4.5 mm}}}", Code::missing_key, "authority");
+  refused("policy: {ladder: {rungs: {unsafe: {below: 2.8 mm}}}}", Code::missing_key, "source");
+}
+
+TEST_CASE("criteria and rungs may be added at their place") {
+  const std::string criterion = "{name: 5.0 mm remaining, kind: absolute, limit: 5 mm, authority: ours, "
+                                "edition: none, scope: any, after: absolute-4.0}";
+  CHECK(accepted("policy: {criteria: {absolute-5.0: " + criterion + "}}").policy.criteria_order[1] ==
+        "absolute-5.0");
+  const std::string advice = "{actions: [monitor], words: monitor}";
+  const std::string rung = "{when: under 3.5 mm, below: 3.5 mm, isolated: " + advice +
+                           ", extensive: " + advice + ", classes: [A], after: ";
+  CHECK(accepted("policy: {ladder: {source: ours, rungs: {between: " + rung + "thin}}}}")
+            .policy.ladder.rungs[2]
+            .id == "between");
+  refused("policy: {ladder: {source: ours, rungs: {between: " + rung + "low}}}}", Code::layout_order,
+          "between");
+}
+
+TEST_CASE("words may change, their place holders may not be invented") {
+  CHECK(house::word(accepted("words: {labels.foot: '{page}/{pages}'}").wording, "labels.foot") ==
+        "{page}/{pages}");
+  CHECK(house::word(accepted("words: {labels: {foot: '{page}'}}").wording, "labels.foot") == "{page}");
+  refused("words: {labels: {foot: 'page {page} of {total}'}}", Code::layout_pattern, "{page}, {pages}");
+  refused("cautions: {hammer: {text: 'Mind {zone}.'}}", Code::layout_pattern, "zone");
+  refused("words: {labels: {foot: 'page {page'}}", Code::layout_pattern);
+}
+
+TEST_CASE("a name that the base does not have is a slip") {
+  refused("words: {labels: {fooot: x}}", Code::unknown_key, "labels.foot");
+  refused("style: {measures: {block-gab: 3pt}}", Code::unknown_key, "block-gap");
+  refused("polcy: {}", Code::unknown_key, "policy");
+  refused("policy: {cheks: {}}", Code::unknown_key, "checks");
+  refused("style: {text: {text: {inc: ink}}}", Code::unknown_key);
+}
+
+TEST_CASE("an added section says where it stands and what it says") {
+  refused("sections: {extra: {title: Extra, starts-page: no, master: page, text: [Words.]}}",
+          Code::missing_key, "after");
+  refused("sections: {extra: {title: Extra, starts-page: no, master: page, after: safety}}",
+          Code::missing_key, "text");
+  refused("sections: {extra: {title: Extra, starts-page: no, master: page, after: saftey, text: [Words.]}}",
+          Code::unknown_word, "safety");
+  refused("sections: {extra: {title: Extra, starts-page: no, master: sheet, after: safety, text: [Words.]}}",
+          Code::unknown_word, "page");
+}

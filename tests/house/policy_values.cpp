@@ -1,0 +1,141 @@
+#include <catch2/catch.hpp>
+
+#include "house/layouts.h"
+
+using namespace strakebook;
+using base::Length;
+
+namespace {
+
+const policy::Policy &base_policy() {
+  static const policy::Policy policy = [] {
+    base::Diagnostics sink;
+    auto house = test::shipped("base", sink);
+    INFO(base::terminal_text(sink));
+    REQUIRE(house);
+    return house->policy;
+  }();
+  return policy;
+}
+
+struct Row {
+  int from, to, minus, plus;
+}; // mm, mm, micrometres, micrometres
+
+void check_bands(const std::string &id, const std::vector<Row> &rows) {
+  INFO(id);
+  const auto &bands = base_policy().tolerances.at(id).bands;
+  REQUIRE(bands.size() == rows.size());
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    INFO("band from " << rows[i].from);
+    CHECK(bands[i].from == Length::millimetres(rows[i].from));
+    CHECK(bands[i].to == Length::millimetres(rows[i].to));
+    CHECK(bands[i].lower == Length::micrometres(-rows[i].minus));
+    CHECK(bands[i].upper == Length::micrometres(rows[i].plus));
+  }
+}
+
+} // namespace
+
+// EN 10029:1991, Table 1, as published summary sheets agree.
+TEST_CASE("plate tolerances of EN 10029:1991") {
+  check_bands(
+      "EN 10029:1991 A",
+      {{3, 5, 400, 800}, {5, 8, 400, 1100}, {8, 15, 500, 1200}, {15, 25, 600, 1300}, {25, 40, 800, 1400}});
+  check_bands(
+      "EN 10029:1991 B",
+      {{3, 5, 300, 900}, {5, 8, 300, 1200}, {8, 15, 300, 1400}, {15, 25, 300, 1600}, {25, 40, 300, 1900}});
+  check_bands("EN 10029:1991 C",
+              {{3, 5, 0, 1200}, {5, 8, 0, 1500}, {8, 15, 0, 1700}, {15, 25, 0, 1900}, {25, 40, 0, 2200}});
+  check_bands(
+      "EN 10029:1991 D",
+      {{3, 5, 600, 600}, {5, 8, 750, 750}, {8, 15, 850, 850}, {15, 25, 950, 950}, {25, 40, 1100, 1100}});
+  for (const auto *c : {"A", "B", "C", "D"})
+    CHECK(base_policy().tolerances.at(std::string("EN 10029:1991 ") + c).verified);
+}
+
+// EN 10029:2010: from memory, not seen; so the layout marks it, and only its structure is checked against
+// more than memory.
+TEST_CASE("plate tolerances of EN 10029:2010 are marked as not verified") {
+  check_bands(
+      "EN 10029:2010 A",
+      {{3, 5, 300, 700}, {5, 8, 400, 800}, {8, 15, 500, 900}, {15, 25, 600, 1000}, {25, 40, 700, 1300}});
+  for (const auto *c : {"A", "B", "C", "D"})
+    CHECK_FALSE(base_policy().tolerances.at(std::string("EN 10029:2010 ") + c).verified);
+}
+
+// The make of the table, both editions: one spread for all classes of a band; B's minus 0.3; C's 0; D
+// symmetric.
+TEST_CASE("the classes of a tolerance table hang together") {
+  for (const std::string edition : {"EN 10029:1991 ", "EN 10029:2010 "}) {
+    const auto &t = base_policy().tolerances;
+    const auto &a = t.at(edition + "A").bands, &b = t.at(edition + "B").bands, &c = t.at(edition + "C").bands,
+               &d = t.at(edition + "D").bands;
+    for (std::size_t i = 0; i < a.size(); ++i) {
+      INFO(edition << i);
+      for (const auto *other : {&b[i], &c[i], &d[i]})
+        CHECK(other->upper - other->lower == a[i].upper - a[i].lower);
+      CHECK(b[i].lower == Length::micrometres(-300));
+      CHECK(c[i].lower == Length{});
+      CHECK(d[i].upper == -d[i].lower);
+    }
+  }
+}
+
+// Nominal 6, 1991: A 5.60-7.10, B 5.70-7.20, C 6.00-7.50, D 5.25-6.75 (published summary sheets). 5.0 and 8.0
+// belong above.
+TEST_CASE("the band of a nominal") {
+  const auto &tolerances = base_policy().tolerances;
+  const auto *six = policy::band_for(tolerances.at("EN 10029:1991 A"), Length::millimetres(6));
+  REQUIRE(six);
+  CHECK(Length::millimetres(6) + six->lower == Length::micrometres(5600));
+  CHECK(Length::millimetres(6) + six->upper == Length::micrometres(7100));
+  const auto *five = policy::band_for(tolerances.at("EN 10029:1991 A"), Length::millimetres(5));
+  REQUIRE(five);
+  CHECK(five->from == Length::millimetres(5));
+}
+
+// Directive 2006/87/EC Annex II Art. 3.02; ES-TRIN Art. 3.02: cases worked by hand from the formula.
+TEST_CASE("the inland rule of the layout gives the limits of the Directive") {
+  const auto &rule = base_policy().criteria.at("inland-rule");
+  REQUIRE(rule.kind == policy::CriterionKind::rule_minimum);
+  REQUIRE(rule.rule);
+  const auto limit = [&](int length_dm, int spacing_mm, int draught_dm, policy::Plating plating) {
+    return policy::rule_minimum(*rule.rule,
+                                {Length::millimetres(100 * length_dm), Length::millimetres(100 * draught_dm),
+                                 Length::millimetres(spacing_mm)},
+                                plating)
+        .limit;
+  };
+  using policy::Plating;
+  CHECK(limit(385, 500, 18, Plating::bottom) == Length::micrometres(3810));
+  CHECK(limit(170, 450, 7, Plating::side) == Length::micrometres(3000));
+  CHECK(limit(170, 450, 7, Plating::bilge) == Length::micrometres(3150));
+  CHECK(limit(800, 500, 28, Plating::bottom) == Length::micrometres(5500));
+  CHECK(limit(800, 500, 28, Plating::bilge) == Length::micrometres(6875));
+}
+
+// Common practice, no source: the firm's ladder.
+TEST_CASE("the ladder is ordered and ends in a rung that always holds") {
+  const auto &rungs = base_policy().ladder.rungs;
+  REQUIRE(rungs.size() == 5);
+  CHECK(*rungs[0].below == Length::micrometres(2500));
+  CHECK(*rungs[1].below == Length::millimetres(3));
+  CHECK(*rungs[2].below == Length::millimetres(4));
+  CHECK(*rungs[2].below_part == base::Ratio{4, 5});
+  CHECK((!rungs[3].below && *rungs[3].below_part == base::Ratio{4, 5}));
+  CHECK((!rungs[4].below && !rungs[4].below_part));
+  CHECK(rungs[2].classes == std::vector<std::string>{"A", "B"});
+}
+
+TEST_CASE("criteria, doubt and bases are as the trade writes them") {
+  const auto &p = base_policy();
+  CHECK(p.criteria.at("percent-25").most_loss == base::Ratio{1, 4}); // common practice
+  CHECK(p.criteria.at("absolute-3.5").limit == Length::micrometres(3500));
+  CHECK(p.decision.band == base::Decimal{1645, 3}); // JCGM 106:2012, one-sided 95 %
+  CHECK(p.bases.at("owner's word").weak);
+  CHECK_FALSE(p.bases.at("builder's drawing").weak);
+  CHECK((p.actions.at("insert").adverse && p.actions.at("insert").adds_steel &&
+         !p.actions.at("insert").doubler));
+  CHECK(p.actions.at("overplate").doubler);
+}

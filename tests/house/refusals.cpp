@@ -1,0 +1,133 @@
+#include <catch2/catch.hpp>
+
+#include "house/layouts.h"
+
+using namespace strakebook;
+using base::Code;
+using base::Diagnostics;
+
+namespace {
+
+/// One change to the shipped base, and what is said about it.
+void spoiled(const std::string &file, const std::string &was, const std::string &now, Code code,
+             const std::string &part = {}) {
+  INFO(now);
+  const test::Layouts layouts;
+  layouts.change(file, was, now);
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("base", sink));
+  test::check_only(sink, code, part);
+  if (!sink.all().empty())
+    CHECK(sink.all().front().span.file->path.find(file) != std::string::npos);
+}
+
+} // namespace
+
+TEST_CASE("lengths, shares, numbers and tones are written one way") {
+  spoiled("base/policy.yaml", "limit: 3.5 mm", "limit: 3.5", Code::bad_length, "3.5 mm");
+  spoiled("base/policy.yaml", "limit: 3.5 mm", "limit: 3,5 mm", Code::bad_length);
+  spoiled("base/policy.yaml", "most-loss: 30 %", "most-loss: thirty", Code::bad_number);
+  spoiled("base/policy.yaml", "most-loss: 30 %", "most-loss: 130 %", Code::out_of_range);
+  spoiled("base/policy.yaml", "band: 1.645", "band: 1.645e0", Code::bad_number);
+  spoiled("base/policy.yaml", "least-marks: 5 ", "least-marks: 5.5 ", Code::out_of_range);
+  spoiled("base/page.yaml", "grid: 13pt", "grid: 13", Code::bad_length, "9.5pt");
+  spoiled("base/type.yaml", "'#9AA3A8'", "'#9AA3AG'", Code::bad_number);
+  spoiled("base/policy.yaml", "overplate (doubler), adverse: yes", "overplate (doubler), adverse: true",
+          Code::unknown_word, "yes, no");
+}
+
+TEST_CASE("ordered values are in order") {
+  spoiled("base/policy.yaml", "below: 3.0 mm", "below: 2.4 mm", Code::layout_order, "thin");
+  spoiled("base/policy.yaml", "[4 mm, 5 mm, 6 mm,", "[4 mm, 6 mm, 5 mm,", Code::layout_order,
+          "from thin to thick");
+  spoiled("base/type.yaml", "ramp-4: '#C6D3D8'", "ramp-4: '#46687A'", Code::layout_order, "ramp-4");
+  const test::Layouts layouts;
+  layouts.install(
+      "base/tolerances.yaml",
+      "policy: {tolerances: {X: {source: s, verified: yes, bands: [{from: 3 mm, to: 5 mm, minus: 0.4 mm, "
+      "plus: 0.8 mm}, {from: 6 mm, to: 8 mm, minus: 0.4 mm, plus: 1.1 mm}]}}}\n");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("base", sink));
+  test::check_only(sink, Code::layout_order, "5 mm");
+}
+
+TEST_CASE("names that a layout uses are names that it gives") {
+  spoiled("base/policy.yaml", "actions: [insert], words: insert", "actions: [replate], words: insert",
+          Code::unknown_word, "an action");
+  spoiled("base/forms.yaml", "row-line: {stroke: rule-light,", "row-line: {stroke: rule-lite,",
+          Code::unknown_word, "rule-light");
+  spoiled("base/type.yaml", "upright: serif, strong", "upright: seriff, strong", Code::unknown_word, "serif");
+  spoiled("base/forms.yaml", "label-width: 19mm", "label-width: 19mm, pad: 1mm", Code::unknown_key);
+  spoiled("base/cautions.yaml", "when: hammer", "when: hamer", Code::unknown_word, "hammer");
+}
+
+TEST_CASE("what every page needs is there") {
+  spoiled("base/page.yaml", "    block-gap: 6.5pt\n", "", Code::missing_key, "block-gap");
+  spoiled("base/policy.yaml", "  steel-density: '7.85'", "  #", Code::missing_key, "steel-density");
+  spoiled("base/policy.yaml", "      limit: 3.5 mm\n", "", Code::missing_key, "limit");
+  spoiled("base/policy.yaml", "limit: 3.5 mm", "limit: 3.5 mm\n      most-loss: 20 %", Code::unknown_key,
+          "limit");
+}
+
+TEST_CASE("columns fill a page, lines do not overlap, and nothing is set too small") {
+  spoiled("base/page.yaml", "[106mm, 52mm]", "[106mm, 50mm]", Code::out_of_range, "text-side");
+  spoiled("base/page.yaml", "left: 24mm", "left: 190mm", Code::out_of_range);
+  spoiled("base/type.yaml", "size: 6.8pt, leading: 8.4pt", "size: 6.7pt, leading: 8.4pt", Code::out_of_range,
+          "6.8pt");
+  spoiled("base/type.yaml", "size: 27pt, leading: 30pt", "size: 27pt, leading: 20pt", Code::out_of_range);
+}
+
+TEST_CASE("a layout that cannot be found names those that can") {
+  const test::Layouts layouts;
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("river-desc", sink));
+  REQUIRE(sink.all().size() == 1);
+  CHECK(sink.all().front().code == Code::layout_unknown);
+  CHECK(sink.all().front().expected.find("base, river-desk") != std::string::npos);
+  CHECK(sink.all().front().write == "river-desk");
+  Diagnostics escape;
+  CHECK_FALSE(layouts.read("../installed/base", escape));
+  CHECK(escape.all().front().code == Code::layout_unknown);
+}
+
+TEST_CASE("layouts that extend each other in a circle") {
+  const test::Layouts layouts;
+  layouts.install("one.yaml", "layout: 1\nextends: two\n");
+  layouts.install("two.yaml", "layout: 1\nextends: one\n");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("one", sink));
+  test::check_only(sink, Code::layout_cycle, "one -> two -> one");
+}
+
+TEST_CASE("a layout beside the survey is found first and cannot leave the base behind") {
+  const test::Layouts layouts;
+  layouts.beside("mine.yaml", "layout: 1\nextends: river-desk\nfirm: Mine\n");
+  Diagnostics good;
+  const auto house = layouts.read("mine", good);
+  REQUIRE(house);
+  CHECK(house->wording.firm == "Mine");
+  CHECK(house->wording.sections.size() == 23);
+
+  layouts.beside("bare.yaml", "layout: 1\nfirm: Bare\n");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("bare", sink));
+  test::check_only(sink, Code::layout_loosens, "extends: base");
+}
+
+TEST_CASE("parts stay in the folder, say a thing once, and the format is declared") {
+  const test::Layouts layouts;
+  layouts.install("a.yaml", "layout: 1\nextends: base\nparts: [../outside.yaml]\n");
+  layouts.install("b.yaml", "layout: 1\nextends: base\nparts: [part.yaml]\nfirm: Here\n");
+  layouts.install("part.yaml", "firm: And here\n");
+  layouts.install("c.yaml", "extends: base\n");
+  layouts.install("d.yaml", "layout: 2\nextends: base\n");
+  const auto only = [&](const char *name, Code code) {
+    Diagnostics sink;
+    CHECK_FALSE(layouts.read(name, sink));
+    test::check_only(sink, code);
+  };
+  only("a", Code::path_escapes);
+  only("b", Code::yaml_duplicate_key);
+  only("c", Code::missing_key);
+  only("d", Code::bad_version);
+}

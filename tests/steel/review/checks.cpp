@@ -1,0 +1,86 @@
+#include <catch2/catch.hpp>
+
+#include "steel/review/final_sample.h"
+
+using namespace strakebook;
+using base::Code;
+using sample::mm;
+using sample::only;
+using sample::reviewed;
+using sample::says;
+using sample::words;
+
+TEST_CASE("block check: a tenth off is still in agreement, a nanometre more is not") {
+  auto survey = sample::complete_final();
+  survey.gauges[0].before = mm("4.90");
+  CHECK(reviewed(survey).empty());
+  survey.gauges[0].before = mm("4.899999");
+  CHECK(says(only(reviewed(survey), Code::block_check_failed), "the check before shows 4.899999"));
+  survey.gauges[0].before = mm("5.100001");
+  only(reviewed(survey), Code::block_check_failed);
+}
+
+TEST_CASE("block check: missing before, high after, and the limitation that covers it") {
+  auto survey = sample::complete_final();
+  survey.gauges[0].before.reset();
+  survey.gauges[0].after = mm("5.20");
+  const auto found = only(reviewed(survey), Code::block_check_failed);
+  CHECK(says(found, "gauge ut: the check before is missing and the check after shows 5.20 on the block of 5.00"));
+  CHECK(found.span.line == 30);
+  SECTION("by the word") { survey.limitations[0].why = words("the gauge read high on its block"); }
+  SECTION("by its id") { survey.limitations[0].area = words("all readings taken with ut, which read high"); }
+  CHECK(reviewed(survey).empty());
+}
+
+TEST_CASE("block check: a word that only contains the gauge's id is no limitation of it") {
+  auto survey = sample::complete_final();
+  survey.gauges[0].block.reset();
+  survey.limitations[0].why = words("shut off from the yard, without gauges");
+  only(reviewed(survey), Code::block_check_failed);
+}
+
+TEST_CASE("block check: a depth gauge is held to its block only if it gives one") {
+  auto survey = sample::complete_final();
+  CHECK_FALSE(survey.gauges[1].block);
+  CHECK(reviewed(survey).empty());
+  survey.gauges[1].block = mm("2.00");
+  CHECK(says(only(reviewed(survey), Code::block_check_failed), "gauge depth"));
+}
+
+TEST_CASE("a recommendation gives class, deadline, reason, feasibility and proof") {
+  auto survey = sample::complete_final();
+  survey.recommendations = {{.id = "1", .action = "clean and recoat"}};
+  const auto found = only(reviewed(survey), Code::recommendation_incomplete);
+  CHECK(says(found, "recommendation 1 lacks class, deadline or by, reason, feasible and proof"));
+  auto &item = survey.recommendations[0];
+  item.klass = "B";
+  item.reason = words("old pits");
+  item.feasible = words("on the same blocks");
+  item.proof = words("photographs");
+  CHECK(says(only(reviewed(survey), Code::recommendation_incomplete), "lacks deadline or by"));
+  SECTION("in words") { item.deadline = words("before refloating"); }
+  SECTION("by a day") { item.by = base::Located<base::Date>{{2027, 4, 30}}; }
+  SECTION("at next maintenance") { item.klass = "C"; }
+  CHECK(reviewed(survey).empty());
+}
+
+TEST_CASE("no doubler over a doubler") {
+  auto survey = sample::complete_final();
+  survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}, .from = sample::station("4"), .to = sample::station("6")}}};
+  survey.steelwork = {{.id = "S1", .action = "overplate",
+                       .at = {.rows = {"BC"}, .from = sample::station("5"), .to = sample::station("8"), .span = sample::at_line(60)}}};
+  const auto found = only(reviewed(survey), Code::doubler_on_doubler);
+  CHECK(says(found, "schedule item S1: \"overplate\" would lie over the doubler D1"));
+  CHECK(found.span.line == 60);
+  SECTION("another action") { survey.steelwork[0].action = "insert"; }
+  SECTION("clear of it") { survey.steelwork[0].at.from = sample::station("6.1"); }
+  CHECK(reviewed(survey).empty());
+}
+
+TEST_CASE("no doubler over a doubler, where the recommendation names the zone") {
+  auto survey = sample::complete_final();
+  survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
+  survey.recommendations = {{.id = "1", .action = "pad weld", .at = {.zone = "B"}, .klass = "A", .deadline = words("now"),
+                             .reason = words("thin"), .feasible = words("yes"), .proof = words("photographs")}};
+  CHECK(says(only(reviewed(survey), Code::doubler_on_doubler), "recommendation 1"));
+}

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "strakebook/steel/policy/policy.h"
+
+/// A policy with the words and limits that these tests use. Its figures are made up for the tests, no source.
+inline strakebook::policy::Policy house_words() {
+  using namespace strakebook;
+  policy::Policy house;
+  for (const char *id : {"continue", "monitor", "clean and recoat", "weld build-up", "insert"})
+    house.actions[id] = {.id = id, .name = id};
+  for (const char *id : {"builder's drawing", "owner's word"})
+    house.bases[id] = {.id = id};
+  house.bases["owner's word"].weak = true;
+  // EN 10029:1991 Table 1, class A, 5 <= t < 8 (published summary sheets).
+  house.tolerances["EN 10029:1991 A"] = {
+      .id = "EN 10029:1991 A",
+      .bands = {{base::Length::millimetres(5), base::Length::millimetres(8), base::Length::micrometres(-400),
+                 base::Length::micrometres(1100)}},
+      .source = "EN 10029:1991, Table 1"};
+  for (const char *id : {"absolute-4.0", "percent-25"})
+    house.criteria[id] = {.id = id, .name = id};
+  house.criteria_order = {"absolute-4.0", "percent-25"};
+  house.repeat_spread = base::Length::micrometres(300);
+  house.neighbour_jump = base::Length::micrometres(800);
+  return house;
+}
