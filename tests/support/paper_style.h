@@ -12,8 +12,8 @@
 #include "strakebook/paper/typeset/font_set.h"
 #include "strakebook/paper/typeset/memo.h"
 
-/// A small hand-made look for tests: round figures, so that positions are sums that can be done in the head. Body: 400 x
-/// 600 pt, margins 50 (page) on a sheet of 500 x 700; text 10/12.
+/// A small hand-made look for tests: round figures, so that positions are sums that can be done in the head.
+/// Body: 400 x 600 pt, margins 50 (page) on a sheet of 500 x 700; text 10/12.
 namespace paper_test {
 
 using strakebook::base::Pt;
@@ -102,11 +102,13 @@ inline void add_meanings(style::Style &s) {
 inline void add_measures(style::Style &s) {
   for (const auto name : style::required_measures)
     s.measures[std::string(name)] = {6};
-  const std::map<std::string, double> others{
-      {"list-gap", 3},  {"list-indent", 15},       {"caption-measure", 300},   {"note-measure", 350},
-      {"photo-aspect", 120}, {"change-bar", 3},         {"change-bar-offset", 17},  {"contents-number", 40},
-      {"table-pad", 2},      {"contents-sub-number", 32}, {"furniture-gap", 12}, {"table-gap-most", 30},
-      {"heading-number-gap", 8}, {"sign-gap", 3}};
+  const std::map<std::string, double> others{{"list-gap", 3},           {"list-indent", 15},
+                                             {"caption-measure", 300},  {"note-measure", 350},
+                                             {"photo-aspect", 120},     {"change-bar", 3},
+                                             {"change-bar-offset", 17}, {"contents-number", 40},
+                                             {"table-pad", 2},          {"contents-sub-number", 32},
+                                             {"furniture-gap", 12},     {"table-gap-most", 30},
+                                             {"heading-number-gap", 8}, {"sign-gap", 3}};
   for (const auto &[name, value] : others)
     s.measures[name] = {value};
 }

@@ -18,13 +18,13 @@ Inlines vessel_line(const Scope &scope) {
   const auto &vessel = scope.survey().vessel;
   std::vector<std::string> parts;
   if (vessel.kind.given())
-    parts.push_back(vessel.kind.text);
+    parts.push_back(capitalised(vessel.kind.text));
   parts.push_back(scope.say("answer.size", {{"length", as_written(vessel.length.length)},
                                             {"beam", as_written(vessel.beam.length)}}));
   if (vessel.built)
     parts.push_back(scope.say("answer.built", {{"built", vessel.built->text.text},
                                                {"from", origin_words(scope, vessel.built->from)}}));
-  return plain(base::joined(parts, scope.say("voice.list-between")));
+  return plain(base::joined(parts, scope.say("voice.list-between")) + scope.say("voice.stop"));
 }
 
 Inlines survey_line(const Scope &scope) {
@@ -46,10 +46,9 @@ Inlines purpose_line(const Scope &scope) {
 }
 
 Block particulars(const Scope &scope) {
-  std::vector<Block> left = {paragraph(vessel_line(scope), look::lead),
-                             paragraph(survey_line(scope), look::lead)};
-  return block(
-      content::Columns{look::particulars, {std::move(left), {paragraph(purpose_line(scope), look::lead)}}});
+  Block left = paragraph(vessel_line(scope) + survey_line(scope), look::title_facts);
+  Block right = paragraph(purpose_line(scope), look::title_facts);
+  return block(content::Columns{look::particulars, {{std::move(left)}, {std::move(right)}}});
 }
 
 std::string refloat_word(const Scope &scope, const survey::Words &advice) {
@@ -99,7 +98,7 @@ std::vector<Block> limitation_and_next(const Scope &scope) {
     out.push_back(paragraph(answer_to(scope, answer.limitation), look::side));
   else
     out.push_back(
-        paragraph(scope.tell("answer.limitation-text", {{"area", answer_to(scope, found->area)},
+        paragraph(scope.tell("answer.limitation-text", {{"area", prose(scope, capitalised(found->area.text))},
                                                         {"why", answer_to(scope, found->why)},
                                                         {"prevents", answer_to(scope, found->prevents)},
                                                         {"cure", answer_to(scope, found->cure)},
@@ -125,6 +124,7 @@ content::Section answer(const Scope &scope) {
   to.push_back(block(content::Rule{look::rule_title}));
   auto left = refloat(scope);
   append(left, worst_remaining(scope));
+  append(left, worst_loss(scope));
   to.push_back(block(content::Columns{look::answer_grid, {std::move(left), section_and_zones(scope)}}));
   to.push_back(block(content::Rule{look::rule}));
   to.push_back(block(content::Columns{look::text_side, {why(scope), limitation_and_next(scope)}}));

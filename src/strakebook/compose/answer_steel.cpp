@@ -24,6 +24,23 @@ Inlines limit_sentence(const Scope &scope, const assess::Subject &subject) {
                                : scope.say("answer.nearest", {name, margin}));
 }
 
+/// The share lost at a mark or pit; nullptr where its zone's basis is too weak for one.
+const assess::LossShare *share_at(const Scope &scope, std::string_view id) {
+  for (const auto &result : scope.assessment().pits)
+    if (result.share && scope.survey().pits.at(result.pit).id == id)
+      return &*result.share;
+  for (const auto &result : scope.assessment().marks)
+    if (result.share && scope.survey().marks.at(result.mark).id() == id)
+      return &*result.share;
+  return nullptr;
+}
+
+const survey::Zone &zone_at(const Scope &scope, std::string_view id) {
+  const auto *pit = survey::pit_of(scope.survey(), id);
+  const std::string &row = pit != nullptr ? pit->at.row : survey::mark_of(scope.survey(), id)->row;
+  return survey::zone_of_row(scope.survey(), row);
+}
+
 } // namespace
 
 std::vector<Block> worst_remaining(const Scope &scope) {
@@ -52,6 +69,25 @@ std::vector<Block> worst_remaining(const Scope &scope) {
   return out;
 }
 
+std::vector<Block> worst_loss(const Scope &scope) {
+  std::vector<Block> out = {eyebrow(scope.say("answer.worst-loss"))};
+  const std::string &id = scope.assessment().worst_loss;
+  const auto *share = share_at(scope, id);
+  if (share == nullptr) {
+    out.push_back(paragraph(plain(scope.say("answer.no-loss")), look::answer));
+    return out;
+  }
+  const auto &original = zone_at(scope, id).original;
+  const std::string lost = tied(percent_figure(scope, share->nominal, 1), scope.say("voice.percent"));
+  Inlines text = scope.tell("answer.worst-loss-text",
+                            {{"share", content::strong(lost)},
+                             {"place", link(subject_target(scope, id), subject_place(scope, id))},
+                             {"original", plain(as_written(original.nominal))},
+                             {"basis", plain(original.basis)}});
+  out.push_back(paragraph(std::move(text), look::answer));
+  return out;
+}
+
 namespace {
 
 content::Cell least_cell(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
@@ -59,7 +95,7 @@ content::Cell least_cell(const Scope &scope, const assess::ZoneResult &zone, con
     return cell(scope.say("voice.dash"));
   Inlines text = content::strong(remaining_text(scope, zone.zone, subject->remaining));
   if (const auto *result = measured_against(*subject))
-    text = text + plain("\u00A0") + verdict_sign(scope, result->verdict);
+    text = text + plain(" ") + verdict_sign(scope, result->verdict);
   return cell(std::move(text));
 }
 

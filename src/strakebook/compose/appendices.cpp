@@ -23,34 +23,48 @@ std::string in_fours(std::string_view digest) {
   return out;
 }
 
-std::string kind_word(const Scope &scope, const base::InputFile &file) {
-  if (file.kind == "survey")
+std::string kind_word(const Scope &scope, const std::string &kind) {
+  if (kind == "survey")
     return scope.say("appendices.kind-survey");
-  if (file.kind == "readings")
+  if (kind == "readings")
     return scope.say("appendices.kind-readings");
-  if (file.kind == "photograph")
+  if (kind == "photograph")
     return scope.say("appendices.kind-photograph");
-  return scope.say("appendices.kind-layout");
+  if (kind == "layout")
+    return scope.say("appendices.kind-layout");
+  return kind;
 }
 
 std::string count_or_dash(const Scope &scope, int count) {
   return count > 0 ? std::to_string(count) : scope.say("voice.dash");
 }
 
+content::Row file_row(const Scope &scope, const base::InputFile &file) {
+  return row({cell(file.path), cell(std::to_string(file.bytes)), cell(count_or_dash(scope, file.lines)),
+              cell(count_or_dash(scope, file.marks)), cell(in_fours(file.digest))});
+}
+
+/// Files by kind, in the order in which the kinds were read: none is left out.
+std::vector<content::RowGroup> by_kind(const Scope &scope) {
+  std::map<std::string, std::size_t> place;
+  std::vector<content::RowGroup> groups;
+  for (const auto &file : scope.source.inputs) {
+    const auto [found, fresh] = place.emplace(file.kind, groups.size());
+    if (fresh)
+      groups.push_back({.head = content::strong(kind_word(scope, file.kind)), .id = {}, .rows = {}});
+    groups[found->second].rows.push_back(file_row(scope, file));
+  }
+  return groups;
+}
+
 content::Block source_digest(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, look::small_table,
-                              scope.tell("appendices.sources-caption", {{"tool", plain(scope.source.tool)}}),
-                              {column(scope.say("appendices.kind")), stretching(scope.say("appendices.file")),
-                               column(scope.say("appendices.bytes"), Align::right),
-                               column(scope.say("appendices.lines"), Align::right),
-                               column(scope.say("appendices.marks"), Align::right),
-                               stretching(scope.say("appendices.digest"))});
-  std::vector<content::Row> rows;
-  for (const auto &file : scope.source.inputs)
-    rows.push_back(row({cell(kind_word(scope, file)), cell(file.path), cell(std::to_string(file.bytes)),
-                        cell(count_or_dash(scope, file.lines)), cell(count_or_dash(scope, file.marks)),
-                        cell(in_fours(file.digest))}));
-  add_rows(table, std::move(rows));
+  auto table = labelled_table(
+      scope, numbering, look::small_table,
+      scope.tell("appendices.sources-caption", {{"tool", plain(scope.source.tool)}}),
+      {column(scope.say("appendices.file")), column(scope.say("appendices.bytes"), Align::right),
+       column(scope.say("appendices.lines"), Align::right),
+       column(scope.say("appendices.marks"), Align::right), stretching(scope.say("appendices.digest"))});
+  table.groups = by_kind(scope);
   return block(std::move(table), "table/sources");
 }
 
@@ -58,7 +72,7 @@ content::Block glossary(const Scope &scope) {
   Entries entries;
   for (const auto &[term, meaning] : scope.wording().glossary)
     add(entries, term, plain(meaning));
-  return keys(std::move(entries), look::plain_keys);
+  return keys(std::move(entries), look::plain_keys, 2);
 }
 
 } // namespace
@@ -67,18 +81,18 @@ content::Section appendices(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
   auto &to = out.blocks;
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.raw")));
+  to.push_back(item_heading(scope.say("appendices.raw")));
   to.push_back(
       paragraph(scope.tell("appendices.raw-text", {{"page", page_link(section_id("results"))}}), look::text));
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.sources")));
+  to.push_back(item_heading(scope.say("appendices.sources")));
   to.push_back(source_digest(scope, numbering));
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.exclusions")));
+  to.push_back(item_heading(scope.say("appendices.exclusions")));
   append(to, exclusions(scope, numbering));
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.acknowledged")));
+  to.push_back(item_heading(scope.say("appendices.acknowledged")));
   append(to, acknowledged(scope, numbering));
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.rules")));
+  to.push_back(item_heading(scope.say("appendices.rules")));
   to.push_back(rules_used(scope));
-  to.push_back(sub_heading(scope, numbering, scope.say("appendices.glossary")));
+  to.push_back(item_heading(scope.say("appendices.glossary")));
   to.push_back(glossary(scope));
   return out;
 }

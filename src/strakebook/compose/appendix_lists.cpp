@@ -113,7 +113,7 @@ content::Block rules_used(const Scope &scope) {
       plain(unit_mm(scope, base::mm_exact(policy.block_agreement, 1))));
   add(entries, scope.say("appendices.rule-reduce"), plain(scope.say("instruments.reduction")));
   add_tolerances(scope, entries);
-  return keys(std::move(entries), look::plain_keys);
+  return keys(std::move(entries), look::plain_keys, 2);
 }
 
 } // namespace strakebook::compose

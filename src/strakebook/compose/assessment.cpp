@@ -21,6 +21,7 @@ std::string title(const Scope &scope, const Judged &judged) {
 std::vector<content::Block> page(const Scope &scope, Numbering &numbering, const Judged &judged) {
   std::vector<content::Block> out = {
       sub_heading(scope, numbering, title(scope, judged), zone_id(judged.zone.id))};
+  std::get<content::Heading>(out.front().what).text_style = look::decision_head;
   out.push_back(zone_line(scope, judged));
   append(out, claim(scope, judged));
   append(out, facts(scope, judged));

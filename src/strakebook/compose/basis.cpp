@@ -18,7 +18,7 @@ content::Block signature(const Scope &scope) {
   std::vector<content::Block> blocks = {block(content::Space{look::signature_gap}),
                                         block(content::Rule{look::signature_rule}),
                                         paragraph(content::soft(scope.say("basis.signature")), look::note),
-                                        keys(std::move(entries), look::plain_keys)};
+                                        keys(std::move(entries), look::cover_keys, 2)};
   return block(content::Together{std::move(blocks)}, "signature");
 }
 
@@ -33,7 +33,7 @@ content::Section basis(const Scope &scope) {
   add_answer(scope, entries, scope.say("basis.supervised"), who.supervised_by);
   add_answer(scope, entries, scope.say("basis.literature"), who.literature);
   add_answer(scope, entries, scope.say("basis.independence"), who.independence);
-  out.blocks.push_back(keys(std::move(entries), look::plain_keys));
+  out.blocks.push_back(keys(std::move(entries), look::cover_keys, 2));
   out.blocks.push_back(paragraph(content::plain(scope.say("basis.statement")), look::text));
   out.blocks.push_back(item_heading(scope.say("basis.declaration")));
   append(out.blocks, paragraphs(scope, who.declaration, look::text));

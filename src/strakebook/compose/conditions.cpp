@@ -43,7 +43,7 @@ content::Section conditions(const Scope &scope) {
   add_if_given(scope, entries, scope.say("conditions.lighting"), on_the_day.lighting);
   add_if_given(scope, entries, scope.say("conditions.access"), on_the_day.access);
   add_if_given(scope, entries, scope.say("conditions.present"), on_the_day.present);
-  out.blocks.push_back(keys(std::move(entries), look::plain_keys));
+  out.blocks.push_back(keys(std::move(entries), look::plain_keys, 2));
   out.blocks.push_back(preparation(scope, numbering));
   return out;
 }

@@ -20,7 +20,7 @@ content::Block particulars(const Scope &scope) {
   add_if_given(scope, entries, scope.say("datum.swim"), d.swim);
   add_if_given(scope, entries, scope.say("datum.frames"), d.frames);
   add(entries, scope.say("datum.unit"), content::plain(std::string(base::name_of(d.station_unit))));
-  return keys(std::move(entries), look::plain_keys);
+  return keys(std::move(entries), look::plain_keys, 2);
 }
 
 content::Figure drawing(const Scope &scope, Numbering &numbering) {

@@ -1,4 +1,7 @@
 #include "strakebook/compose/decision.h"
+
+#include <algorithm>
+
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
@@ -32,13 +35,12 @@ content::Cell name_cell(const Scope &scope, const assess::CriterionResult &resul
 content::Row criterion_row(const Scope &scope, const assess::Subject &subject, const std::string &left,
                            const assess::CriterionResult &result) {
   const auto sign = [&] {
-    return cell(verdict_sign(scope, result.verdict) + plain("\u00A0" + verdict_word(scope, result.verdict)));
+    return cell(verdict_sign(scope, result.verdict) + plain(verdict_word(scope, result.verdict)));
   };
   const std::string dash = scope.say("voice.dash");
   if (result.verdict == Verdict::not_applicable)
-    return row(
-        {name_cell(scope, result), cell(dash), cell(dash), cell(dash),
-         cell(verdict_sign(scope, result.verdict) + plain("\u00A0" + why_not(scope, result.why_not)))});
+    return row({name_cell(scope, result), cell(dash), cell(dash), cell(dash),
+                cell(verdict_sign(scope, result.verdict) + plain(why_not(scope, result.why_not)))});
   return row({name_cell(scope, result), cell(limit_text(result.limit)), cell(left),
               cell(margin_text(result, subject.band_nm)), sign()});
 }
@@ -78,11 +80,30 @@ std::vector<std::string> with_verdict(const assess::Subject &subject, Verdict ve
   return out;
 }
 
+/// Where every criterion is met the matrix says enough, and the page stays short.
+bool all_met(const assess::Subject &subject) {
+  return std::ranges::all_of(subject.results,
+                             [](const auto &result) { return result.verdict == Verdict::meets; });
+}
+
+Block least_margin(const Scope &scope, const assess::Subject &subject, const std::vector<std::string> &met) {
+  const auto &least = *std::ranges::min_element(subject.results, {}, &assess::CriterionResult::margin);
+  std::string text = scope.say("assessment.all-met", {{"place", tied_mark(subject.id)},
+                                                      {"criteria", names(scope, met)},
+                                                      {"least", criterion_name(scope, least.criterion)},
+                                                      {"margin", margin_text(least, subject.band_nm)},
+                                                      {"doubt", doubt_text(subject.band_nm)}});
+  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
+                   label_link("table/matrix"));
+}
+
 Block verdicts_in_words(const Scope &scope, const assess::Subject &subject) {
   std::vector<std::string> parts;
   const auto met = with_verdict(subject, Verdict::meets), close = with_verdict(subject, Verdict::too_close),
              shorts = with_verdict(subject, Verdict::falls_short);
   const std::string place = tied_mark(subject.id);
+  if (all_met(subject) && !met.empty())
+    return least_margin(scope, subject, met);
   if (!met.empty())
     parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, met)}}));
   if (!close.empty())
@@ -105,7 +126,8 @@ std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, c
   const bool conflict = judged.result.conflict;
   std::vector<Block> out = {
       item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria"))};
-  out.push_back(criteria_table(scope, numbering, judged, *subject));
+  if (!all_met(*subject))
+    out.push_back(criteria_table(scope, numbering, judged, *subject));
   out.push_back(verdicts_in_words(scope, *subject));
   if (judged.result.weak_basis && judged.result.alive_low && judged.result.alive_high) {
     std::vector<std::string> alive;

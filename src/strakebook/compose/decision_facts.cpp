@@ -50,22 +50,26 @@ Inlines pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey
                      {"left", plain(unit_mm(scope, remaining_text(scope, zone.zone, subject.remaining)))}});
 }
 
+Inlines loss_sentence(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
+  const std::string loss = subject == nullptr ? std::string() : loss_text(scope, zone, *subject);
+  if (loss.empty())
+    return {};
+  return plain(" " + scope.say("assessment.loss", {{"place", tied_mark(subject->id)}, {"loss", loss}}));
+}
+
 std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
   const auto &zone = judged.result;
   std::vector<Block> out;
-  if (zone.min && zone.max && zone.mean_nm)
-    out.push_back(computed(scope, general(scope, zone), label_link(mark_id(zone.worst))));
-  if (zone.worst_pit)
-    if (const auto [owner, subject] = find_subject(scope, *zone.worst_pit); subject != nullptr)
-      out.push_back(computed(scope,
-                             pit_sum(scope, zone, *survey::pit_of(scope.survey(), subject->id), *subject),
-                             label_link(pit_id(subject->id))));
-  for (const auto &subject : zone.subjects) {
-    const std::string loss = loss_text(scope, zone, subject);
-    if (!loss.empty())
-      out.push_back(computed(
-          scope, plain(scope.say("assessment.loss", {{"place", tied_mark(subject.id)}, {"loss", loss}})),
-          page_link(original_id(judged.zone.id))));
+  if (zone.min && zone.max && zone.mean_nm) {
+    const auto *plate = subject_of_kind(zone, assess::Subject::Kind::plate);
+    out.push_back(computed(scope, general(scope, zone) + loss_sentence(scope, zone, plate),
+                           label_link(mark_id(zone.worst))));
+  }
+  if (zone.worst_pit) {
+    const auto *under = subject_of_kind(zone, assess::Subject::Kind::pit);
+    const auto &pit = *survey::pit_of(scope.survey(), under->id);
+    out.push_back(computed(scope, pit_sum(scope, zone, pit, *under) + loss_sentence(scope, zone, under),
+                           label_link(pit_id(pit.id))));
   }
   return out;
 }
@@ -106,10 +110,11 @@ std::vector<Block> facts(const Scope &scope, const Judged &judged) {
   append(out, computed_facts(scope, judged));
   if (judged.result.count.used == 0)
     out.push_back(paragraph(plain(scope.say("assessment.nothing-used")), look::text));
-  if (judged.zone.general_order.given())
-    out.push_back(statement(scope, Rests::seen,
-                            {paragraph(prose(scope, judged.zone.general_order.text), look::text)},
-                            plain(scope.say("assessment.general-order"))));
+  if (judged.zone.general_order.given()) {
+    Inlines order =
+        scope.tell("assessment.general-order", {{"order", prose(scope, judged.zone.general_order.text)}});
+    out.push_back(statement(scope, Rests::seen, {paragraph(std::move(order), look::text)}, {}));
+  }
   return out;
 }
 

@@ -55,10 +55,9 @@ Block ladder(const Scope &scope, const Judged &judged) {
   Inlines row = words ? scope.tell("ladder.quoted", {{"when", plain(words->when)},
                                                      {"suggests", content::italic(words->suggests)}})
                       : not_given(scope);
-  std::vector<Block> left = {paragraph(std::move(row), look::text),
-                             paragraph(followed(scope, judged), look::text)};
   Inlines side = content::soft(scope.say("ladder.source", {{"source", scope.policy().ladder.source}}));
-  return beside(std::move(left), {paragraph(std::move(side), look::side)});
+  return beside({paragraph(row + plain(" ") + followed(scope, judged), look::text)},
+                {paragraph(std::move(side), look::side)});
 }
 
 } // namespace
@@ -101,13 +100,13 @@ std::vector<Block> alternatives(const Scope &scope, const Judged &judged) {
 std::vector<Block> range_of_opinion(const Scope &scope, const Judged &judged) {
   if (judged.decision == nullptr)
     return {};
-  std::vector<Block> out = {item_heading(scope.say("assessment.range"))};
-  out.push_back(statement(scope, Rests::opinion,
-                          paragraphs(scope, judged.decision->range_of_opinion, look::text),
-                          plain(scope.say("assessment.others-say"))));
-  out.push_back(statement(scope, Rests::opinion, paragraphs(scope, judged.decision->would_change, look::text),
-                          plain(scope.say("assessment.would-change"))));
-  return out;
+  const auto &decision = *judged.decision;
+  const Inlines others =
+      scope.tell("assessment.others-say", {{"words", answer_to(scope, decision.range_of_opinion)}});
+  const Inlines change =
+      scope.tell("assessment.would-change", {{"words", answer_to(scope, decision.would_change)}});
+  return {item_heading(scope.say("assessment.range")),
+          statement(scope, Rests::opinion, {paragraph(others + plain(" ") + change, look::text)}, {})};
 }
 
 } // namespace strakebook::compose

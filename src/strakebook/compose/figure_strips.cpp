@@ -14,6 +14,7 @@ using content::plain;
 namespace {
 
 constexpr double strip_pitch = 1.3, strip_height = 1.0;
+constexpr double rake_room = 0.02; // of the length: the names stand clear of the raked stem
 
 /// Low edge of a strip: port on top.
 double low_of(Strip strip) {
@@ -57,7 +58,8 @@ void add_extents(Drawing &to, double low, const std::vector<Extent> &items, Reac
     y -= pitch;
     const double a = std::max(hull.from, item.along.from), b = std::min(hull.to, item.along.to);
     to.elements.emplace_back(content::Span{{a, y}, {std::max(a, b), y}, content::Span::Ends::ticks, "extent"});
-    auto &number = add_label(to, {a, y}, content::strong(item.id + " "), Anchor::right, Level::middle);
+    auto &number = add_label(to, {(a + std::max(a, b)) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
+    number.chip = true;
     number.target = item_id(item.id);
   }
 }
@@ -78,7 +80,8 @@ content::Drawing item_strips(const Scope &scope) {
   for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
     const double low = low_of(strip);
     add_area(out, strip_outline(strip, hull, low, low + strip_height), "hull");
-    auto &name = add_label(out, {hull.from, low + strip_height / 2}, content::soft(strip_name(scope, strip)), Anchor::left, Level::middle);
+    auto &name = add_label(out, {hull.from - rake_room * (hull.to - hull.from), low + strip_height / 2},
+                           content::soft(strip_name(scope, strip)), Anchor::right, Level::middle);
     name.text_style = "figure-label";
     if (const auto found = items.find(strip); found != items.end()) add_extents(out, low, found->second, hull);
   }

@@ -54,7 +54,12 @@ std::string unit_mm(const Scope &scope, std::string_view figure) {
   return tied(figure, scope.say("voice.mm"));
 }
 
-std::string as_written(const base::Measured &value) { return tied(value.raw, base::name_of(value.unit)); }
+std::string as_written(const base::Measured &value) {
+  const auto blank = value.raw.find(' ');
+  if (blank == std::string::npos)
+    return tied(value.raw, base::name_of(value.unit));
+  return tied(std::string_view(value.raw).substr(0, blank), std::string_view(value.raw).substr(blank + 1));
+}
 
 std::string figure(const base::Decimal &value) { return with_minus(base::to_text(value)); }
 
@@ -82,11 +87,11 @@ std::string margin_text(const assess::CriterionResult &result, Length band) {
   return with_sign(text);
 }
 
-std::string percent_figure(const Scope &scope, Ratio share) {
-  std::string text = base::percent_clear_of(share, std::nullopt, 0);
+std::string percent_figure(const Scope &scope, Ratio share, int least) {
+  std::string text = base::percent_clear_of(share, std::nullopt, least);
   for (const auto &used : scope.assessment().criteria)
     if (used.kind == policy::CriterionKind::percent)
-      text = longest(text, base::percent_clear_of(share, used.most_loss, 0));
+      text = longest(text, base::percent_clear_of(share, used.most_loss, least));
   return with_minus(text);
 }
 

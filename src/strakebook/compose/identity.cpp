@@ -31,7 +31,7 @@ Block particulars(const Scope &scope) {
   add_answer(scope, entries, scope.say("identity.qualification"), s.surveyor.qualification);
   add_answer(scope, entries, scope.say("identity.body"), s.surveyor.body);
   add(entries, scope.say("identity.firm"), plain(scope.wording().firm));
-  return keys(std::move(entries), look::plain_keys, 2);
+  return keys(std::move(entries), look::cover_keys, 2);
 }
 
 std::vector<Block> recipients(const Scope &scope) {
@@ -44,7 +44,7 @@ std::vector<Block> recipients(const Scope &scope) {
 }
 
 Block sign_line(const Scope &scope, assess::Verdict verdict, std::string words) {
-  return paragraph(verdict_sign(scope, verdict) + plain("\u00A0\u00A0" + words), look::side);
+  return paragraph(verdict_sign(scope, verdict) + plain(std::move(words)), look::side);
 }
 
 std::vector<Block> signs(const Scope &scope) {

@@ -24,7 +24,7 @@ content::Block particulars(const Scope &scope, const survey::Gauge &gauge) {
   add(entries, scope.say("instruments.u"),
       scope.tell("instruments.u-text", {{"u", plain(unit_mm(scope, base::mm_exact(gauge.u, 2)))},
                                         {"basis", answer_to(scope, gauge.u_basis)}}));
-  return keys(std::move(entries), look::plain_keys);
+  return keys(std::move(entries), look::plain_keys, 2);
 }
 
 content::Cell figure_cell(const Scope &scope, const std::optional<base::Measured> &value) {
@@ -94,10 +94,10 @@ content::Section instruments(const Scope &scope) {
   Numbering numbering;
   for (const auto &gauge : scope.survey().gauges) {
     out.blocks.push_back(
-        sub_heading(scope, numbering, gauge.name.given() ? gauge.name.text : gauge.id, "gauge/" + gauge.id));
+        item_heading(capitalised(gauge.name.given() ? gauge.name.text : gauge.id), "gauge/" + gauge.id));
     out.blocks.push_back(particulars(scope, gauge));
   }
-  out.blocks.push_back(sub_heading(scope, numbering, scope.say("instruments.method")));
+  out.blocks.push_back(item_heading(scope.say("instruments.method")));
   out.blocks.push_back(paragraph(plain(scope.say("instruments.reduction")), look::text));
   out.blocks.push_back(surfaces(scope));
   const auto &rule = scope.policy().decision;

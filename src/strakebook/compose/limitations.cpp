@@ -1,24 +1,32 @@
 #include "strakebook/compose/chapters.h"
-#include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/subjects.h"
+#include "strakebook/compose/tables.h"
 
 /// Limitations: each names an area, what it prevented and what would cure it.
 namespace strakebook::compose {
 
 using content::plain;
+using content::operator+;
 
 namespace {
 
-std::vector<content::Block> one(const Scope &scope, const survey::Limitation &limitation) {
-  Entries entries;
-  add_answer(scope, entries, scope.say("limitations.area"), limitation.area);
-  add(entries, scope.say("limitations.where"), plain(reach_words(scope, limitation.at)));
-  add_answer(scope, entries, scope.say("limitations.why"), limitation.why);
-  add_answer(scope, entries, scope.say("limitations.prevents"), limitation.prevents);
-  add_answer(scope, entries, scope.say("limitations.cure"), limitation.cure);
-  return {item_heading(scope.say("limitations.head", {{"n", limitation.id}}), limitation_id(limitation.id)),
-          keys(std::move(entries), look::plain_keys)};
+content::Block all(const Scope &scope, Numbering &numbering) {
+  auto table = labelled_table(
+      scope, numbering, look::steelwork_table, scope.tell("limitations.caption"),
+      {column({}), stretching(scope.say("limitations.area")), stretching(scope.say("limitations.why")),
+       stretching(scope.say("limitations.prevents")), stretching(scope.say("limitations.cure"))});
+  std::vector<content::Row> rows;
+  for (const auto &one : scope.survey().limitations) {
+    Inlines area = answer_to(scope, one.area) +
+                   content::soft(scope.say("limitations.at", {{"where", reach_words(scope, one.at)}}));
+    rows.push_back(row({cell(content::strong(one.id)), cell(std::move(area)), cell(answer_to(scope, one.why)),
+                        cell(answer_to(scope, one.prevents)), cell(answer_to(scope, one.cure))},
+                       limitation_id(one.id), one.span));
+    rows.back().rule_after = true;
+  }
+  add_rows(table, std::move(rows));
+  return block(std::move(table), "table/limitations");
 }
 
 /// Counts only: what they mean is the surveyor's to say.
@@ -55,13 +63,14 @@ std::optional<content::Block> density(const Scope &scope) {
 
 content::Section limitations(const Scope &scope) {
   auto out = section_of(scope);
+  Numbering numbering;
   out.blocks.push_back(coverage(scope));
   if (auto more = density(scope))
     out.blocks.push_back(std::move(*more));
   if (scope.survey().limitations.empty())
     out.blocks.push_back(paragraph(not_given(scope), look::text));
-  for (const auto &limitation : scope.survey().limitations)
-    append(out.blocks, one(scope, limitation));
+  else
+    out.blocks.push_back(all(scope, numbering));
   return out;
 }
 

@@ -31,6 +31,7 @@ inline constexpr const char *decision_head = "heading-decision";
 inline constexpr const char *text_side = "text-side";            ///< 106 + 6 + 52
 inline constexpr const char *particulars = "answer-particulars"; ///< 82 + 6 + 76
 inline constexpr const char *answer_grid = "answer";             ///< 55 + 5 + 104
+inline constexpr const char *halves = "halves";                  ///< 79 + 6 + 79
 inline constexpr const char *item_grid = "item";                 ///< 9 + 97 + 6 + 52
 
 // tables and keys

@@ -18,7 +18,8 @@ namespace {
 // In rows: y runs up, one row is one unit.
 constexpr double first_row = 0.75, below_last = 0.85, strip_gap = 0.25;
 constexpr double pit_lane = 0.32, shared_lane = 0.62, area_half = 0.42, beside = 0.16;
-constexpr double least_area = 0.3; // half of the spacing: an area at one station still shows
+constexpr double rake_room = 0.012; // of the length: names stand clear of the raked stem
+constexpr double least_area = 0.25; // half of the spacing: an area at one station still shows
 
 /// Where rows stand, decided once.
 struct Plan {
@@ -102,7 +103,7 @@ struct Unread {
 
 void add_word(Drawing &to, const Plan::Line &line, const Unread &run) {
   if (run.word.empty()) return;
-  add_label(to, {(run.from + run.to) / 2, line.lane_below}, content::italic(run.word), Anchor::centre, Level::middle);
+  add_label(to, {(run.from + run.to) / 2, line.lane_below}, content::italic(run.word), Anchor::centre, Level::middle).chip = true;
 }
 
 void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
@@ -132,6 +133,7 @@ void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
     const std::string figure = remaining_text(scope, zone.id, result.remaining);
     auto &label = add_label(to, {x + beside, line.y}, result.lowest_of_row ? content::strong(figure) : plain(figure), Anchor::left, Level::middle);
     label.target = mark_id(mark.id());
+    label.chip = true;
   }
   add_word(to, line, run);
 }
@@ -164,15 +166,16 @@ void add_photos(Drawing &to, const Scope &scope, const Plan::Line &line) {
 }
 
 void add_names(Drawing &to, const Scope &scope, const Plan &plan) {
+  const double at = plan.hull.from - rake_room * (plan.hull.to - plan.hull.from);
   for (const auto &line : plan.lines) {
-    auto &name = add_label(to, {plan.hull.from, line.y}, content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), Anchor::right, Level::middle);
+    auto &name = add_label(to, {at, line.y}, content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), Anchor::right, Level::middle);
     name.text_style = "map-row";
   }
   for (const auto &strip : plan.strips) {
     const std::string word = strip.strip == Strip::port     ? scope.say("strips.port-head")
                              : strip.strip == Strip::bottom ? scope.say("strips.bottom-head")
                                                             : scope.say("strips.starboard-head");
-    auto &name = add_label(to, {plan.hull.from, strip.high}, content::strong(word + "   "), Anchor::right, Level::below);
+    auto &name = add_label(to, {at, strip.high}, content::strong(word + "   "), Anchor::right, Level::below);
     name.text_style = "map-row";
   }
 }

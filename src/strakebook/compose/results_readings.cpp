@@ -85,7 +85,7 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
 
 Inlines group_head(const Scope &scope, const RowView &view) {
   const base::Fill plate{"plate", unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0))};
-  std::string about = scope.say("results.group", {{"zone", view.zone.name.text}, plate});
+  std::string about = scope.say("results.group", {plate});
   if (view.limit)
     about += scope.say("results.group-limit", {{"limit", limit_name(scope, view.limit->criterion, view.limit->remaining)}});
   return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);

@@ -41,7 +41,7 @@ content::Section scope_of_survey(const Scope &scope) {
   add_answer(scope, entries, scope.say("scope.terms"), given.terms);
   add(entries, scope.say("scope.readers"), readers(scope));
   add_answer(scope, entries, scope.say("scope.reliance"), given.reliance);
-  out.blocks.push_back(keys(std::move(entries), look::plain_keys));
+  out.blocks.push_back(keys(std::move(entries), look::plain_keys, 2));
   append(out.blocks, listed(scope, scope.say("scope.questions"), given.questions, true));
   append(out.blocks, listed(scope, scope.say("scope.exclusions"), given.exclusions, false));
   return out;

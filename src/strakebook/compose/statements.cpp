@@ -61,8 +61,7 @@ std::string statement_word(const Scope &scope, Rests rests) {
 content::Block type_and_evidence(const Scope &scope, Rests rests, Inlines evidence) {
   const std::string word = statement_word(scope, rests);
   Inlines text = {content::Sign{statement_meaning(rests), {}}};
-  text = text + content::plain("\u00A0") +
-         (rests == Rests::opinion ? content::italic(word) : content::strong(word));
+  text = std::move(text) + (rests == Rests::opinion ? content::italic(word) : content::strong(word));
   if (!evidence.empty()) {
     text.emplace_back(content::LineBreak{});
     text = text + std::move(evidence);

@@ -48,7 +48,7 @@ content::Section vessel(const Scope &scope) {
   add_fact(scope, entries, scope.say("vessel.use"), boat.use);
   add_fact(scope, entries, scope.say("vessel.history"), boat.history);
   add(entries, scope.say("vessel.wing-voids"), content::plain(yes_no(scope, boat.wing_voids)));
-  out.blocks.push_back(keys(std::move(entries), look::plain_keys));
+  out.blocks.push_back(keys(std::move(entries), look::plain_keys, 2));
   return out;
 }
 

@@ -66,8 +66,8 @@ std::string remaining_text(const Scope &scope, const std::string &zone, Length v
 std::string limit_text(Length limit);
 /// A margin with its sign, two decimals (three where the limit has three), kept clear of nought and of the doubt.
 std::string margin_text(const assess::CriterionResult &result, Length band);
-/// A share as whole percent without the sign, or with a decimal where whole would touch a percent criterion.
-std::string percent_figure(const Scope &scope, Ratio share);
+/// A share in percent without the sign, with `least` decimals, or one more where it would touch a percent criterion.
+std::string percent_figure(const Scope &scope, Ratio share, int least = 0);
 /// "36 %".
 std::string percent(const Scope &scope, Ratio share);
 /// "36 % (34 to 38)": the range over the tolerance or the nominals where one is known.
@@ -87,6 +87,7 @@ std::string state_word(const Scope &scope, survey::State state);
 std::string origin_words(const Scope &scope, const base::Provenance &from); ///< "told by the owner"
 std::string action_name(const Scope &scope, const std::string &action);     ///< the policy's name, or the id as written
 const policy::Criterion *criterion(const Scope &scope, std::string_view id); ///< of this survey; nullptr if none
+std::string capitalised(std::string words);                                 ///< its first letter a capital
 std::string join_and(const Scope &scope, std::span<const std::string> parts); ///< "a, b and c"
 
 // Places.

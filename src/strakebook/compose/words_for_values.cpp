@@ -129,6 +129,12 @@ const policy::Criterion *criterion(const Scope &scope, std::string_view id) {
   return found == all.end() ? nullptr : &*found;
 }
 
+std::string capitalised(std::string words) {
+  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+  return words;
+}
+
 std::string join_and(const Scope &scope, std::span<const std::string> parts) {
   if (parts.size() < 2)
     return parts.empty() ? std::string() : parts.front();

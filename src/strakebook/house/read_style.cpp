@@ -5,21 +5,18 @@
 namespace strakebook::house {
 namespace {
 
+// A name whose value is wrong is still a known name: one slip is one message, not one for every place that
+// uses it.
 void read_faces(const YamlNode &node, style::Style &into, Diagnostics &sink) {
   each_entry(node, sink, [&](const YamlNode::Entry &entry) {
-    style::Face face;
+    style::Face &face = into.faces.emplace_back();
     face.name = entry.key;
-    if (read(entry.value, face.file, sink))
-      into.faces.push_back(face);
+    read(entry.value, face.file, sink);
   });
 }
 
 template <class T> void read_named(const YamlNode &node, std::map<std::string, T> &into, Diagnostics &sink) {
-  each_entry(node, sink, [&](const YamlNode::Entry &entry) {
-    T value{};
-    if (read(entry.value, value, sink))
-      into[entry.key] = value;
-  });
+  each_entry(node, sink, [&](const YamlNode::Entry &entry) { read(entry.value, into[entry.key], sink); });
 }
 
 } // namespace

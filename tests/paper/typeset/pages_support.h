@@ -22,7 +22,8 @@ inline content::Block block(decltype(content::Block::what) what, std::string id 
   return b;
 }
 
-inline content::Block paragraph(const std::string &text, const std::string &style = "ragged", std::string id = {}) {
+inline content::Block paragraph(const std::string &text, const std::string &style = "ragged",
+                                std::string id = {}) {
   return block(content::Paragraph{content::plain(text), style, {}}, std::move(id));
 }
 

@@ -8,7 +8,8 @@ using namespace paper_test;
 
 TEST_CASE("opaque blocks stand one under the other and never cross a page") {
   Desk desk;
-  const auto pages = set(document({opaque(20, "a"), opaque(20, "b"), opaque(10, "c"), opaque(1, "d")}), desk).pages;
+  const auto pages =
+      set(document({opaque(20, "a"), opaque(20, "b"), opaque(10, "c"), opaque(1, "d")}), desk).pages;
   REQUIRE(desk.sink.ok());
   REQUIRE(pages.size() == 2);
   CHECK(y_of_anchor(pages[0], "a") == Approx(50));
@@ -26,8 +27,10 @@ TEST_CASE("an opaque block one line higher than the rest of a page moves whole")
 
 TEST_CASE("a heading goes with what follows it") {
   Desk desk;
-  // 12 above, 18 high, 6 below: 36 in all, so 46 lines + heading end at 588 of 600; a block of two lines no longer fits.
-  const auto pages = set(document({opaque(46, "a"), heading(1, "1", "Kept", "h"), opaque(2, "b")}), desk).pages;
+  // 12 above, 18 high, 6 below: 36 in all, so 46 lines + heading end at 588 of 600; a block of two lines no
+  // longer fits.
+  const auto pages =
+      set(document({opaque(46, "a"), heading(1, "1", "Kept", "h"), opaque(2, "b")}), desk).pages;
   REQUIRE(pages.size() == 2);
   CHECK(anchor_of(pages[0], "h") == nullptr);
   CHECK(y_of_anchor(pages[1], "h") == Approx(50));
@@ -36,7 +39,8 @@ TEST_CASE("a heading goes with what follows it") {
 
 TEST_CASE("a heading stays where what follows it fits") {
   Desk desk;
-  const auto pages = set(document({opaque(46, "a"), heading(1, "1", "Kept", "h"), opaque(1, "b")}), desk).pages;
+  const auto pages =
+      set(document({opaque(46, "a"), heading(1, "1", "Kept", "h"), opaque(1, "b")}), desk).pages;
   REQUIRE(pages.size() == 1);
   CHECK(y_of_anchor(pages[0], "h") == Approx(50 + 46 * 12 + 12));
 }
@@ -61,7 +65,8 @@ TEST_CASE("a paragraph is split with two lines at either side") {
 
 TEST_CASE("a block that no page can hold is reported at its origin and ends the search") {
   Desk desk;
-  auto file = std::make_shared<strakebook::base::SourceFile>(strakebook::base::SourceFile{"survey.yaml", "a\nb\n"});
+  auto file =
+      std::make_shared<strakebook::base::SourceFile>(strakebook::base::SourceFile{"survey.yaml", "a\nb\n"});
   strakebook::content::Table table;
   table.columns = {{content::Column::Align::left, "words", {}, true, {}}};
   content::Cell cell;
@@ -120,10 +125,11 @@ TEST_CASE("no words leave their frame, and every frame has its furniture") {
   Desk desk;
   std::vector<content::Block> blocks;
   for (int i = 0; i < 40; ++i)
-    blocks.push_back(paragraph("Away from pits the plate keeps 10.6 to 11.8\u00A0mm, a general loss of 2 to 12\u00A0%, "
-                               "and an-extremely-long-word-with-hyphens next to "
-                               "Donaudampfschifffahrtselektrizitaetenhauptbetriebswerkbauunterbeamtengesellschaft.",
-                               i % 2 ? "text" : "ragged"));
+    blocks.push_back(
+        paragraph("Away from pits the plate keeps 10.6 to 11.8\u00A0mm, a general loss of 2 to 12\u00A0%, "
+                  "and an-extremely-long-word-with-hyphens next to "
+                  "Donaudampfschifffahrtselektrizitaetenhauptbetriebswerkbauunterbeamtengesellschaft.",
+                  i % 2 ? "text" : "ragged"));
   const auto pages = set(document(blocks), desk).pages;
   REQUIRE(pages.size() > 1);
   for (const auto &p : pages) {

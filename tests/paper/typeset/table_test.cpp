@@ -50,7 +50,8 @@ TEST_CASE("a table over several pages repeats head and units, says where it goes
     CHECK(text.find("remaining") != std::string::npos);
     CHECK(text.find("Loss is of") != std::string::npos);
     CHECK((text.find("continued from p. " + std::to_string(i)) != std::string::npos) == (i > 0));
-    CHECK((text.find("continued on p. " + std::to_string(i + 2)) != std::string::npos) == (i + 1 < pages.size()));
+    CHECK((text.find("continued on p. " + std::to_string(i + 2)) != std::string::npos) ==
+          (i + 1 < pages.size()));
     for (const auto &item : pages[i].items)
       if (std::holds_alternative<page::Anchor>(item.what) && item.id.rfind("mark/", 0) == 0)
         ++anchors;
@@ -88,7 +89,8 @@ TEST_CASE("decimal points of a column stand under each other") {
   const auto pages = set(document({block(readings(1, 4))}), desk).pages;
   std::vector<double> points;
   for (const auto &item : pages[0].items)
-    if (const auto *run = std::get_if<page::Run>(&item.what); run && (run->text == "5.7" || run->text == "11.25")) {
+    if (const auto *run = std::get_if<page::Run>(&item.what);
+        run && (run->text == "5.7" || run->text == "11.25")) {
       double x = run->origin.x.v;
       for (const auto &glyph : run->glyphs) {
         if (run->text[glyph.cluster] == '.')
@@ -114,7 +116,8 @@ TEST_CASE("rows are a pitch high, and stretching columns take what is left") {
 TEST_CASE("words in a stretching column break their lines and the row grows") {
   Desk desk;
   auto table = readings(1, 2);
-  table.groups[0].rows[0].cells[2].text = content::plain(std::string(60, 'w') + " " + std::string(60, 'w') + " end");
+  table.groups[0].rows[0].cells[2].text =
+      content::plain(std::string(60, 'w') + " " + std::string(60, 'w') + " end");
   const auto pages = set(document({block(table)}), desk).pages;
   REQUIRE(desk.sink.ok());
   const double grown = y_of_anchor(pages[0], "mark/0.1") - y_of_anchor(pages[0], "mark/0.0");

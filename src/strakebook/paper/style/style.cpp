@@ -10,13 +10,16 @@ const T &found(const std::map<std::string, T> &table, std::string_view name, std
   // std::map<std::string, ...> without a transparent comparison: the look-up needs a string.
   const auto it = table.find(std::string(name));
   if (it == table.end())
-    throw std::out_of_range("the layout has no " + std::string(kind) + " named \"" + std::string(name) + "\"");
+    throw std::out_of_range("the layout has no " + std::string(kind) + " named \"" + std::string(name) +
+                            "\"");
   return it->second;
 }
 
 } // namespace
 
-const TextStyle &text_style(const Style &style, std::string_view name) { return found(style.text, name, "text style"); }
+const TextStyle &text_style(const Style &style, std::string_view name) {
+  return found(style.text, name, "text style");
+}
 
 const MeaningStyle &meaning_style(const Style &style, std::string_view name) {
   return found(style.meanings, name, "meaning");
@@ -28,9 +31,13 @@ const TableStyle &table_style(const Style &style, std::string_view name) {
   return found(style.tables, name, "table style");
 }
 
-const KeyStyle &key_style(const Style &style, std::string_view name) { return found(style.keys, name, "key style"); }
+const KeyStyle &key_style(const Style &style, std::string_view name) {
+  return found(style.keys, name, "key style");
+}
 
-const Lattice &lattice(const Style &style, std::string_view name) { return found(style.lattices, name, "lattice"); }
+const Lattice &lattice(const Style &style, std::string_view name) {
+  return found(style.lattices, name, "lattice");
+}
 
 const PageMaster &master(const Style &style, std::string_view name) {
   return found(style.masters, name, "page master");

@@ -12,7 +12,8 @@ char32_t capital(char32_t c) {
     return c - 0x20;
   if (c == 0xFF)
     return 0x178;
-  // Latin Extended-A pairs capital and small letter, the capital even in the first and last stretch, odd between.
+  // Latin Extended-A pairs capital and small letter, the capital even in the first and last stretch, odd
+  // between.
   const bool small_is_odd = between(c, 0x100, 0x137) || between(c, 0x14A, 0x177);
   const bool small_is_even = between(c, 0x139, 0x148) || between(c, 0x179, 0x17E);
   if (c == 0x131)

@@ -37,7 +37,8 @@ base::Pt room_beside(const std::string &right, const style::TextStyle &style, ba
 
 Fragment set_caption(const std::string &label, const content::Inlines &text, const style::TextStyle &style,
                      const std::string &right, base::Pt width, const Context &context) {
-  const base::Pt room = room_beside(right, style, style::measure(context.style, "caption-measure"), width, context);
+  const base::Pt room =
+      room_beside(right, style, style::measure(context.style, "caption-measure"), width, context);
   content::Inlines words;
   if (!label.empty()) // the label is set off by two blanks, of which one does not shrink
     words = content::strong(label) + content::plain(text.empty() ? "" : "\xC2\xA0 ");
@@ -50,9 +51,10 @@ Fragment set_notes(const std::vector<content::Inlines> &notes, const style::Text
   return set_foot(notes, style, {}, width, context);
 }
 
-Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style, const std::string &right,
-                  base::Pt width, const Context &context) {
-  const base::Pt room = room_beside(right, style, style::measure(context.style, "note-measure"), width, context);
+Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style,
+                  const std::string &right, base::Pt width, const Context &context) {
+  const base::Pt room =
+      room_beside(right, style, style::measure(context.style, "note-measure"), width, context);
   Fragment set;
   for (const auto &note : notes)
     stack(set, set_text(note, style, room, {page::Role::note, true, {}}, context), base::Pt{});

@@ -9,8 +9,8 @@
 
 namespace strakebook::typeset {
 
-/// A caption with its label ("Table 11.2") in strong before it, no wider than the measure "caption-measure", and `right`
-/// (in italic, may be empty) at the right edge of `width` on the first line.
+/// A caption with its label ("Table 11.2") in strong before it, no wider than the measure "caption-measure",
+/// and `right` (in italic, may be empty) at the right edge of `width` on the first line.
 Fragment set_caption(const std::string &label, const content::Inlines &text, const style::TextStyle &style,
                      const std::string &right, base::Pt width, const Context &context);
 
@@ -19,7 +19,7 @@ Fragment set_notes(const std::vector<content::Inlines> &notes, const style::Text
                    const Context &context);
 
 /// Notes with `right` (may be empty) beside their first line, as set_caption has it.
-Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style, const std::string &right,
-                  base::Pt width, const Context &context);
+Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style,
+                  const std::string &right, base::Pt width, const Context &context);
 
 } // namespace strakebook::typeset

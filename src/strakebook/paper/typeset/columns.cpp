@@ -47,7 +47,8 @@ struct Cells {
 
 Outcome outcome_of(std::vector<CellOutcome> cells, Fragment set, NextPage refusal) {
   const bool done = std::all_of(cells.begin(), cells.end(), [](const auto &cell) { return cell.done; });
-  const bool progressed = std::any_of(cells.begin(), cells.end(), [](const auto &cell) { return cell.progressed; });
+  const bool progressed =
+      std::any_of(cells.begin(), cells.end(), [](const auto &cell) { return cell.progressed; });
   if (!done && !progressed)
     return refusal;
   if (done && set.items.empty())
@@ -60,11 +61,12 @@ Outcome outcome_of(std::vector<CellOutcome> cells, Fragment set, NextPage refusa
   return part;
 }
 
-/// A cell may begin on the next page only if no other cell goes on from this one: beginnings stand side by side.
+/// A cell may begin on the next page only if no other cell goes on from this one: beginnings stand side by
+/// side.
 bool starts_apart(const std::vector<CellOutcome> &cells, const Region &region, const Resume &from) {
-  return from.at_start() && !region.empty_page() && std::any_of(cells.begin(), cells.end(), [](const auto &cell) {
-    return !cell.done && !cell.progressed;
-  });
+  return from.at_start() && !region.empty_page() &&
+         std::any_of(cells.begin(), cells.end(),
+                     [](const auto &cell) { return !cell.done && !cell.progressed; });
 }
 
 } // namespace

@@ -18,10 +18,10 @@ Fragment set_contents_line(const ContentsLine &line, base::Pt width, const Conte
   const base::Pt indent = section ? base::Pt{} : style::measure(context.style, "contents-number");
   const base::Pt words =
       indent + style::measure(context.style, section ? "contents-number" : "contents-sub-number");
-  auto number = set_line(content::plain(line.number), style::text_style(context.style, "contents-number"), figures,
-                         context);
-  auto page = set_line(content::plain(page_number(line, context)), style::text_style(context.style, "contents-page"),
-                       figures, context);
+  auto number = set_line(content::plain(line.number), style::text_style(context.style, "contents-number"),
+                         figures, context);
+  auto page = set_line(content::plain(page_number(line, context)),
+                       style::text_style(context.style, "contents-page"), figures, context);
   const base::Pt page_left = width - page.size.width;
   const base::Pt gap = style::measure(context.style, "heading-number-gap");
   auto title = set_text(line.text, style::text_style(context.style, section ? "contents-1" : "contents-2"),

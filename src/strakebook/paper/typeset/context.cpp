@@ -29,7 +29,8 @@ Context moved(const Context &context, base::Pt by) {
   return result;
 }
 
-void report(const Context &context, base::Code code, std::string message, std::string expected, std::string write) {
+void report(const Context &context, base::Code code, std::string message, std::string expected,
+            std::string write) {
   base::Diagnostic d;
   d.code = code;
   d.span = context.origin;

@@ -16,7 +16,7 @@ namespace strakebook::typeset {
 /// Where every id landed in the previous round; empty in the first.
 struct Places {
   std::map<std::string, int, std::less<>> pages; ///< id -> page number from 1
-  bool known = false;                            ///< false in the first round: page numbers are guesses of two digits
+  bool known = false; ///< false in the first round: page numbers are guesses of two digits
   bool operator==(const Places &) const = default;
 };
 
@@ -31,7 +31,8 @@ struct ContentsLine {
 /// What is measured once in a round and used again on the next page (column widths of a table).
 struct Memo;
 
-/// Everything a block needs to be set, beside itself and its room. Cheap to copy; `inside` makes the one for a child.
+/// Everything a block needs to be set, beside itself and its room. Cheap to copy; `inside` makes the one for
+/// a child.
 struct Context {
   const style::Style &style;
   const FontSet &fonts;

@@ -31,7 +31,8 @@ public:
   std::vector<SetPage> finished() { return std::move(pages_); }
 
 private:
-  /// Sets what the page still holds of the section; returns where to go on, on a new page if anything is left.
+  /// Sets what the page still holds of the section; returns where to go on, on a new page if anything is
+  /// left.
   Resume page_filled(const content::Section &section, const Resume &at) {
     const auto before = spacing(section.blocks[at.index], context_.style).before;
     const base::Pt gap = empty() ? base::Pt{} : std::max(after_, before);
@@ -78,7 +79,8 @@ private:
     SetPage next;
     next.master = name;
     next.page.size = look.sheet;
-    next.page.frames.push_back({"body", {{look.left, look.top}, {style::body_width(look), style::body_height(look)}}});
+    next.page.frames.push_back(
+        {"body", {{look.left, look.top}, {style::body_width(look), style::body_height(look)}}});
     pages_.push_back(std::move(next));
     y_ = {};
     after_ = {};
@@ -106,9 +108,9 @@ private:
 
   Context context_;
   std::vector<SetPage> pages_;
-  base::Pt y_;     ///< used height of the last page's body
+  base::Pt y_;            ///< used height of the last page's body
   bool anchored_ = false; ///< the section's id has its place
-  base::Pt after_; ///< white that the last block asks for below it
+  base::Pt after_;        ///< white that the last block asks for below it
 };
 
 } // namespace

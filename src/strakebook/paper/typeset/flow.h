@@ -15,8 +15,9 @@ struct SetPage {
   std::string master;
 };
 
-/// Sets every section, page after page: the only place that begins a page. A block that does not fit on an empty page is
-/// reported at its origin and left out. `context` is that of the document (page and id are set here).
+/// Sets every section, page after page: the only place that begins a page. A block that does not fit on an
+/// empty page is reported at its origin and left out. `context` is that of the document (page and id are set
+/// here).
 std::vector<SetPage> flow(const content::Document &document, const Context &context);
 
 } // namespace strakebook::typeset

@@ -61,8 +61,8 @@ base::Pt metric(hb_font_t *font, hb_ot_metrics_tag_t tag, double em) {
 
 Loaded loaded(std::shared_ptr<const std::string> bytes, const style::Face &face) {
   // The blob borrows the bytes, which live as long as page::Font does.
-  hb_blob_t *blob = hb_blob_create(bytes->data(), static_cast<unsigned>(bytes->size()), HB_MEMORY_MODE_READONLY,
-                                   nullptr, nullptr);
+  hb_blob_t *blob = hb_blob_create(bytes->data(), static_cast<unsigned>(bytes->size()),
+                                   HB_MEMORY_MODE_READONLY, nullptr, nullptr);
   hb_face_t *hb_face = hb_face_create(blob, 0);
   Loaded result;
   result.handle.reset(hb_font_create(hb_face));
@@ -71,7 +71,8 @@ Loaded loaded(std::shared_ptr<const std::string> bytes, const style::Face &face)
   result.font = {postscript_name(hb_face, face.name), std::move(bytes), em};
   result.vertical = {metric(font, HB_OT_METRICS_TAG_HORIZONTAL_ASCENDER, em),
                      -metric(font, HB_OT_METRICS_TAG_HORIZONTAL_DESCENDER, em),
-                     metric(font, HB_OT_METRICS_TAG_CAP_HEIGHT, em), metric(font, HB_OT_METRICS_TAG_X_HEIGHT, em)};
+                     metric(font, HB_OT_METRICS_TAG_CAP_HEIGHT, em),
+                     metric(font, HB_OT_METRICS_TAG_X_HEIGHT, em)};
   hb_face_destroy(hb_face);
   hb_blob_destroy(blob);
   return result;
@@ -86,8 +87,8 @@ void damaged(base::Diagnostics &sink, const std::filesystem::path &path, std::st
   sink.add(std::move(d));
 }
 
-/// The faces have no glyph of their own for the hyphen that does not break; both have three bytes in UTF-8, so that
-/// clusters still point into the text as it was given.
+/// The faces have no glyph of their own for the hyphen that does not break; both have three bytes in UTF-8,
+/// so that clusters still point into the text as it was given.
 std::string drawn_text(std::string_view text) {
   std::string drawn(text);
   for (auto at = drawn.find("\xE2\x80\x91"); at != std::string::npos; at = drawn.find("\xE2\x80\x91", at + 3))
@@ -113,8 +114,8 @@ FontSet::FontSet(FontSet &&) noexcept = default;
 FontSet &FontSet::operator=(FontSet &&) noexcept = default;
 FontSet::~FontSet() = default;
 
-std::optional<FontSet> FontSet::load(const std::filesystem::path &folder, const std::vector<style::Face> &faces,
-                                     base::Diagnostics &sink) {
+std::optional<FontSet> FontSet::load(const std::filesystem::path &folder,
+                                     const std::vector<style::Face> &faces, base::Diagnostics &sink) {
   const auto sums = base::read_file(folder / "SHA256SUMS", font_bytes_max, {}, sink);
   if (!sums)
     return std::nullopt;
@@ -151,11 +152,14 @@ std::vector<page::Font> FontSet::fonts() const {
   return fonts;
 }
 
-FontSet::Vertical FontSet::vertical(int font) const { return state_->faces.at(static_cast<std::size_t>(font)).vertical; }
+FontSet::Vertical FontSet::vertical(int font) const {
+  return state_->faces.at(static_cast<std::size_t>(font)).vertical;
+}
 
 namespace {
 
-FontSet::Shaped shaped_at_unit(hb_font_t *font, hb_buffer_t *buffer, double em, std::string_view text, bool tabular) {
+FontSet::Shaped shaped_at_unit(hb_font_t *font, hb_buffer_t *buffer, double em, std::string_view text,
+                               bool tabular) {
   const std::string drawn = drawn_text(text);
   hb_buffer_reset(buffer);
   hb_buffer_set_cluster_level(buffer, HB_BUFFER_CLUSTER_LEVEL_MONOTONE_CHARACTERS);
@@ -175,7 +179,8 @@ FontSet::Shaped shaped_at_unit(hb_font_t *font, hb_buffer_t *buffer, double em, 
     if (infos[i].codepoint == 0 && !shaped.missing)
       shaped.missing = character_at(text, infos[i].cluster);
     const base::Pt advance{positions[i].x_advance / em};
-    shaped.glyphs.push_back({infos[i].codepoint, advance,
+    shaped.glyphs.push_back({infos[i].codepoint,
+                             advance,
                              {base::Pt{positions[i].x_offset / em}, base::Pt{-positions[i].y_offset / em}},
                              infos[i].cluster});
     shaped.width += advance;
@@ -199,8 +204,10 @@ FontSet::Shaped FontSet::shape(int font, base::Pt size, std::string_view text, b
   WordCache &cache = face.words[tabular ? 1 : 0];
   auto it = cache.find(text);
   if (it == cache.end())
-    it = cache.emplace(std::string(text), shaped_at_unit(face.handle.get(), state_->buffer.get(),
-                                                         face.font.units_per_em, text, tabular)).first;
+    it = cache
+             .emplace(std::string(text), shaped_at_unit(face.handle.get(), state_->buffer.get(),
+                                                        face.font.units_per_em, text, tabular))
+             .first;
   return scaled(it->second, size.v);
 }
 

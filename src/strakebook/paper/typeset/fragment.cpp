@@ -34,7 +34,8 @@ void translate(page::Item &item, base::Point by) { std::visit(Mover{by}, item.wh
 void append(std::vector<page::Item> &out, Fragment part, base::Point at) {
   for (auto &item : part.items)
     translate(item, at);
-  out.insert(out.end(), std::make_move_iterator(part.items.begin()), std::make_move_iterator(part.items.end()));
+  out.insert(out.end(), std::make_move_iterator(part.items.begin()),
+             std::make_move_iterator(part.items.end()));
 }
 
 void stack(Fragment &above, Fragment below, base::Pt gap) {
@@ -51,8 +52,8 @@ page::Colour colour(const style::Tone &tone) { return {tone.r, tone.g, tone.b}; 
 
 page::Item filled_box(const base::Rect &box, page::Colour fill) {
   page::Path path;
-  path.steps = {page::Move{box.at}, page::Line{{box.right(), box.at.y}}, page::Line{{box.right(), box.bottom()}},
-                page::Line{{box.at.x, box.bottom()}}, page::Close{}};
+  path.steps = {page::Move{box.at}, page::Line{{box.right(), box.at.y}},
+                page::Line{{box.right(), box.bottom()}}, page::Line{{box.at.x, box.bottom()}}, page::Close{}};
   path.fill = fill;
   return {page::Role::artifact, {}, std::move(path)};
 }
@@ -65,6 +66,8 @@ page::Item rule(base::Pt x0, base::Pt x1, base::Pt y, base::Pt width, page::Colo
   return {page::Role::artifact, {}, std::move(path)};
 }
 
-page::Item anchor(const std::string &id, base::Point at) { return {page::Role::artifact, id, page::Anchor{at}}; }
+page::Item anchor(const std::string &id, base::Point at) {
+  return {page::Role::artifact, id, page::Anchor{at}};
+}
 
 } // namespace strakebook::typeset

@@ -9,7 +9,8 @@
 
 namespace strakebook::typeset {
 
-/// Something that has been set but has no page yet: items placed relative to its own top left corner (0,0), y down.
+/// Something that has been set but has no page yet: items placed relative to its own top left corner (0,0), y
+/// down.
 struct Fragment {
   base::Size size;
   std::vector<page::Item> items; ///< in reading order
@@ -22,8 +23,8 @@ void translate(page::Item &item, base::Point by);
 /// Moves the items of `part` by `at` and appends them to `out`.
 void append(std::vector<page::Item> &out, Fragment part, base::Point at);
 
-/// Sets `below` under `above` with a gap between; the width grows if needed, the first baseline stays that of `above`
-/// (or becomes that of `below` if `above` is still without height).
+/// Sets `below` under `above` with a gap between; the width grows if needed, the first baseline stays that of
+/// `above` (or becomes that of `below` if `above` is still without height).
 void stack(Fragment &above, Fragment below, base::Pt gap);
 
 page::Colour colour(const style::Tone &tone);

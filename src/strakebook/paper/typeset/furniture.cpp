@@ -11,7 +11,8 @@ namespace {
 
 const TextOptions options{page::Role::artifact, true, {}};
 
-/// Left words take what the right ones leave, in as many lines as they need; the last lines share one baseline.
+/// Left words take what the right ones leave, in as many lines as they need; the last lines share one
+/// baseline.
 struct Line {
   std::vector<Fragment> left;
   Fragment right;
@@ -65,7 +66,8 @@ page::Frame foot_frame(const style::PageMaster &look) {
 void check_room(const Line &line, const style::TextStyle &style, base::Pt room, const char *place,
                 const Context &context) {
   if (line.height(style).v > room.v + 1e-6)
-    report(context, base::Code::block_too_large, std::string("the running ") + place + " has more lines than its margin holds",
+    report(context, base::Code::block_too_large,
+           std::string("the running ") + place + " has more lines than its margin holds",
            "words that fit between the margins", "fewer words");
 }
 
@@ -79,13 +81,15 @@ void add_furniture(SetPage &set, const content::Furniture &furniture, int pages,
   const auto &head_style = style::text_style(context.style, "furniture-head");
   const auto &foot_style = style::text_style(context.style, "furniture-foot");
   auto head = set_furniture(furniture.head_left, furniture.head_right, head_style, width, context);
-  auto foot = set_furniture(furniture.foot_left, page_of_pages(furniture, context.page, pages), foot_style, width, context);
+  auto foot = set_furniture(furniture.foot_left, page_of_pages(furniture, context.page, pages), foot_style,
+                            width, context);
   check_room(head, head_style, look.head_baseline, "head", context);
   check_room(foot, foot_style, look.bottom - look.foot_baseline + foot_style.leading, "foot", context);
   add_line(set.page, std::move(head), {look.left, look.head_baseline}, width);
   const auto &meaning = style::meaning_style(context.style, "furniture-rule");
   set.page.items.push_back(rule(look.left, look.left + width, look.head_rule, meaning.stroke_width,
-                                colour(style::tone(context.style, meaning.stroke.value_or("ink"))), meaning.dash));
+                                colour(style::tone(context.style, meaning.stroke.value_or("ink"))),
+                                meaning.dash));
   std::move(body.begin(), body.end(), std::back_inserter(set.page.items));
   add_line(set.page, std::move(foot), {look.left, look.sheet.height - look.foot_baseline}, width);
   set.page.frames.push_back(head_frame(look));

@@ -13,9 +13,10 @@ Fragment set_entry(const content::KeyValues::Entry &entry, const style::KeyStyle
   if (!entry.id.empty())
     own.id = entry.id;
   const base::Pt left = look.label_width + look.gap;
-  auto label = set_text(content::plain(entry.label), style::text_style(context.style, look.label), look.label_width,
-                        {page::Role::label, false, {}}, own);
-  auto value = set_text(entry.value, style::text_style(context.style, look.value), width - left, {}, moved(own, left));
+  auto label = set_text(content::plain(entry.label), style::text_style(context.style, look.label),
+                        look.label_width, {page::Role::label, false, {}}, own);
+  auto value =
+      set_text(entry.value, style::text_style(context.style, look.value), width - left, {}, moved(own, left));
   auto row = beside(std::move(label), std::move(value), left);
   if (!entry.id.empty())
     row.items.insert(row.items.begin(), anchor(entry.id, {}));

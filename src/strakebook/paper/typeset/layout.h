@@ -22,19 +22,29 @@ struct Region {
   bool holds(base::Pt height) const { return height.v <= height_left.v + 1e-6; }
 };
 
-/// Where a block goes on after a page: a value. {} is its beginning. `index` counts its children (lines, rows, items,
-/// blocks) already set; `inner` says where children that were cut go on (one for a sequence, one a cell for columns).
+/// Where a block goes on after a page: a value. {} is its beginning. `index` counts its children (lines,
+/// rows, items, blocks) already set; `inner` says where children that were cut go on (one for a sequence, one
+/// a cell for columns).
 struct Resume {
   std::size_t index = 0;
   std::vector<Resume> inner;
   bool at_start() const { return index == 0 && inner.empty(); }
 };
 
-struct Nothing {};                           ///< the block prints nothing
-struct Whole { Fragment fragment; };         ///< all of it (or all of its rest)
-struct Part { Fragment fragment; Resume rest; }; ///< something of it; goes on at `rest`
+struct Nothing {}; ///< the block prints nothing
+struct Whole {
+  Fragment fragment;
+}; ///< all of it (or all of its rest)
+struct Part {
+  Fragment fragment;
+  Resume rest;
+}; ///< something of it; goes on at `rest`
 /// Nothing of it fits here. `origin` and `id` name the innermost block that did not fit.
-struct NextPage { std::string reason; base::SourceSpan origin; std::string id; };
+struct NextPage {
+  std::string reason;
+  base::SourceSpan origin;
+  std::string id;
+};
 
 using Outcome = std::variant<Nothing, Whole, Part, NextPage>;
 

@@ -13,21 +13,26 @@ namespace {
 
 /// How a line is placed in its width.
 struct Placing {
-  base::Pt start;     ///< pen at its beginning
-  double glue = 1;    ///< blanks are this many times their own width
-  base::Pt width;     ///< of the fragment
+  base::Pt start;  ///< pen at its beginning
+  double glue = 1; ///< blanks are this many times their own width
+  base::Pt width;  ///< of the fragment
 };
 
-/// From the middle of a line down to its baseline, in parts of the size: half the difference between ascent and descent
-/// of the bundled faces, which is the same for both families to 0.01, so that lines of serif and sans stand level.
+/// From the middle of a line down to its baseline, in parts of the size: half the difference between ascent
+/// and descent of the bundled faces, which is the same for both families to 0.01, so that lines of serif and
+/// sans stand level.
 constexpr double baseline_below_middle = 0.353;
 
-base::Pt baseline_in(const style::TextStyle &style) { return style.leading / 2 + style.size * baseline_below_middle; }
+base::Pt baseline_in(const style::TextStyle &style) {
+  return style.leading / 2 + style.size * baseline_below_middle;
+}
 
-/// Draws pieces one after the other; neighbours of one look become one run, so that a line is few runs with its blanks.
+/// Draws pieces one after the other; neighbours of one look become one run, so that a line is few runs with
+/// its blanks.
 class Pen {
 public:
-  Pen(const style::TextStyle &style, const TextOptions &options, const Context &context, const Placing &placing)
+  Pen(const style::TextStyle &style, const TextOptions &options, const Context &context,
+      const Placing &placing)
       : style_(style), options_(options), context_(context), placing_(placing), x_(placing.start),
         baseline_(baseline_in(style)) {}
 
@@ -81,9 +86,10 @@ private:
 
   void draw_sign_at_pen(const Piece &piece) {
     const auto &meaning = style::meaning_style(context_.style, piece.meaning);
-    const auto caps = context_.fonts.vertical(context_.fonts.index_of(style_.face)).cap_height * style_.size.v;
-    draw_sign(meaning, context_.style, {x_ + sign_size(meaning).width / 2, baseline_ - caps / 2}, std::nullopt,
-              options_.role, context_.id, items_);
+    const auto caps =
+        context_.fonts.vertical(context_.fonts.index_of(style_.face)).cap_height * style_.size.v;
+    draw_sign(meaning, context_.style, {x_ + sign_size(meaning).width / 2, baseline_ - caps / 2},
+              std::nullopt, options_.role, context_.id, items_);
     x_ += piece.width;
     open_run_ = false;
   }
@@ -123,8 +129,8 @@ base::Pt glue_width(const std::vector<Piece> &pieces, const LineSpan &span) {
   return width;
 }
 
-Placing placed(const std::vector<Piece> &pieces, const LineSpan &span, const style::TextStyle &style, base::Pt width,
-               base::Pt indent) {
+Placing placed(const std::vector<Piece> &pieces, const LineSpan &span, const style::TextStyle &style,
+               base::Pt width, base::Pt indent) {
   Placing placing{indent, 1, width};
   const base::Pt slack = width - indent - span.natural;
   const base::Pt glue = glue_width(pieces, span);
@@ -137,8 +143,9 @@ Placing placed(const std::vector<Piece> &pieces, const LineSpan &span, const sty
   return placing;
 }
 
-Fragment drawn(const std::vector<Piece> &pieces, std::size_t begin, std::size_t end, const style::TextStyle &style,
-               const TextOptions &options, const Context &context, const Placing &placing) {
+Fragment drawn(const std::vector<Piece> &pieces, std::size_t begin, std::size_t end,
+               const style::TextStyle &style, const TextOptions &options, const Context &context,
+               const Placing &placing) {
   Pen pen(style, options, context, placing);
   for (std::size_t i = begin; i < end; ++i)
     pen.draw(pieces[i]);
@@ -152,8 +159,8 @@ content::Inlines without_breaks(content::Inlines text) {
   return text;
 }
 
-std::vector<Piece> one_line(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
-                            const Context &context) {
+std::vector<Piece> one_line(const content::Inlines &text, const style::TextStyle &style,
+                            const TextOptions &options, const Context &context) {
   const bool has_breaks = std::any_of(text.begin(), text.end(), [](const auto &part) {
     return std::holds_alternative<content::LineBreak>(part);
   });

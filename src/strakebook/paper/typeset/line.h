@@ -14,12 +14,13 @@ namespace strakebook::typeset {
 /// How a piece of text is set, beside its text style.
 struct TextOptions {
   page::Role role = page::Role::paragraph;
-  bool tabular = false; ///< digits of one width: tables, figures, furniture
-  base::Pt first_indent;  ///< of the first line
+  bool tabular = false;  ///< digits of one width: tables, figures, furniture
+  base::Pt first_indent; ///< of the first line
 };
 
-/// One line, never broken (a LineBreak becomes a space). Size: its natural width and the leading of the style; the
-/// baseline stands at `first_baseline`. Items carry context.id. References are resolved and become links.
+/// One line, never broken (a LineBreak becomes a space). Size: its natural width and the leading of the
+/// style; the baseline stands at `first_baseline`. Items carry context.id. References are resolved and become
+/// links.
 Fragment set_line(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
                   const Context &context);
 
@@ -27,8 +28,9 @@ Fragment set_line(const content::Inlines &text, const style::TextStyle &style, c
 base::Pt line_width(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
                     const Context &context);
 
-/// Lines of a paragraph, each `width` wide and a leading high, broken for the best whole paragraph; aligned as the style
-/// says. A word wider than the line is broken where it must be, so that no text leaves the width.
+/// Lines of a paragraph, each `width` wide and a leading high, broken for the best whole paragraph; aligned
+/// as the style says. A word wider than the line is broken where it must be, so that no text leaves the
+/// width.
 std::vector<Fragment> set_lines(const content::Inlines &text, const style::TextStyle &style, base::Pt width,
                                 const TextOptions &options, const Context &context);
 

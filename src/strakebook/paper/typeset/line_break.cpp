@@ -43,7 +43,8 @@ std::vector<Stop> stops_of(const std::vector<Piece> &pieces) {
 }
 
 /// Demerits of one line; nullopt: too full.
-std::optional<double> demerits(double natural, double glue, double room, const Stop &stop, const Measure &measure) {
+std::optional<double> demerits(double natural, double glue, double room, const Stop &stop,
+                               const Measure &measure) {
   const double slack = room - natural;
   if (slack < -slack_tolerance - (measure.justified ? glue * glue_shrink : 0))
     return std::nullopt;
@@ -88,8 +89,8 @@ private:
     const double room = measure_.width.v - (i == 0 ? measure_.first_indent.v : 0);
     for (std::size_t j = i + 1; j < stops_.size(); ++j) {
       const std::size_t end = std::max(begin, stops_[j].end);
-      const auto cost = demerits(sums_.width[end] - sums_.width[begin], sums_.glue[end] - sums_.glue[begin], room,
-                                 stops_[j], measure_);
+      const auto cost = demerits(sums_.width[end] - sums_.width[begin], sums_.glue[end] - sums_.glue[begin],
+                                 room, stops_[j], measure_);
       if (cost)
         reach(j, i, *cost);
       else if (j == i + 1)

@@ -15,11 +15,11 @@ struct TableWidths {
   std::vector<base::Pt> point; ///< decimal columns: from the column's left edge to the decimal point
   base::Pt total;
   bool too_wide = false; ///< for the width that was given
-  bool refers = false;  ///< a cell prints a page number: good for one round only
+  bool refers = false;   ///< a cell prints a page number: good for one round only
 };
 
-/// What is measured once and used again on the next page, and in the next round if no page number is in it. The key is the
-/// table itself (the document does not move while it is set) and the width it was given.
+/// What is measured once and used again on the next page, and in the next round if no page number is in it.
+/// The key is the table itself (the document does not move while it is set) and the width it was given.
 struct Memo {
   std::map<std::pair<const content::Table *, double>, TableWidths> tables;
 

@@ -5,7 +5,8 @@
 namespace strakebook::typeset {
 namespace {
 
-void gather(const std::vector<content::Block> &blocks, const std::string &parent, std::vector<ContentsLine> &out) {
+void gather(const std::vector<content::Block> &blocks, const std::string &parent,
+            std::vector<ContentsLine> &out) {
   for (std::size_t i = 0; i < blocks.size(); ++i) {
     const auto &block = blocks[i];
     const std::string id = id_of(block, parent, i);
@@ -34,14 +35,15 @@ std::vector<ContentsLine> contents_of(const content::Document &document) {
   return lines;
 }
 
-std::vector<page::OutlineEntry> outline_of(const std::vector<ContentsLine> &contents, const Context &context) {
+std::vector<page::OutlineEntry> outline_of(const std::vector<ContentsLine> &contents,
+                                           const Context &context) {
   std::vector<page::OutlineEntry> entries;
   for (const auto &line : contents) {
     if (line.level > 2)
       continue;
     const std::string words = plain_text(line.text, context);
-    entries.push_back({entries.empty() ? 1 : line.level, line.number.empty() ? words : line.number + " " + words,
-                       line.target});
+    entries.push_back({entries.empty() ? 1 : line.level,
+                       line.number.empty() ? words : line.number + " " + words, line.target});
   }
   return entries;
 }

@@ -29,7 +29,8 @@ bool landed(const content::Reference &reference, const Context &context) {
 std::string page_of(const content::Reference &reference, const Context &context) {
   if (!context.places.known)
     return "00";
-  return landed(reference, context) ? std::to_string(context.places.pages.find(reference.target)->second) : "?";
+  return landed(reference, context) ? std::to_string(context.places.pages.find(reference.target)->second)
+                                    : "?";
 }
 
 std::string label_of(const content::Reference &reference, const Context &context) {
@@ -61,10 +62,14 @@ std::string reference_text(const content::Reference &reference, const Context &c
     const base::Fill fills[] = {{"page", page_of(reference, context)}};
     return held_together(base::filled(context.labels.page_short, fills));
   }
-  case Form::label: return held_together(label_of(reference, context));
-  case Form::label_page: return with_page(held_together(label_of(reference, context)), reference, context);
-  case Form::text: return reference.shown;
-  case Form::text_page: return with_page(reference.shown, reference, context);
+  case Form::label:
+    return held_together(label_of(reference, context));
+  case Form::label_page:
+    return with_page(held_together(label_of(reference, context)), reference, context);
+  case Form::text:
+    return reference.shown;
+  case Form::text_page:
+    return with_page(reference.shown, reference, context);
   }
   return reference.shown;
 }

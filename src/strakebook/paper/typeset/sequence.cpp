@@ -10,9 +10,9 @@ namespace {
 
 /// A block already placed, with what is needed to take it back.
 struct Placed {
-  Resume at;            ///< where to go on if it moves to the next page
-  std::size_t items;    ///< before it
-  base::Pt height;      ///< before it
+  Resume at;         ///< where to go on if it moves to the next page
+  std::size_t items; ///< before it
+  base::Pt height;   ///< before it
   bool keep_with_next;
 };
 

@@ -9,7 +9,9 @@ namespace {
 struct Finder {
   const style::Style &style;
 
-  Spacing of(const style::TextStyle &text) const { return {text.space_before, text.space_after, text.keep_with_next}; }
+  Spacing of(const style::TextStyle &text) const {
+    return {text.space_before, text.space_after, text.keep_with_next};
+  }
   Spacing both(std::string_view measure) const {
     const auto gap = style::measure(style, measure);
     return {gap, gap, false};
@@ -23,7 +25,9 @@ struct Finder {
   Spacing operator()(const content::Paragraph &paragraph) const {
     return of(style::text_style(style, paragraph.text_style));
   }
-  Spacing operator()(const content::List &list) const { return of(style::text_style(style, list.text_style)); }
+  Spacing operator()(const content::List &list) const {
+    return of(style::text_style(style, list.text_style));
+  }
   Spacing operator()(const content::Table &table) const {
     const auto &look = style::table_style(style, table.style);
     return {look.space_before, look.space_after, false};
@@ -57,7 +61,9 @@ struct Finder {
 
 } // namespace
 
-Spacing spacing(const content::Block &block, const style::Style &style) { return std::visit(Finder{style}, block.what); }
+Spacing spacing(const content::Block &block, const style::Style &style) {
+  return std::visit(Finder{style}, block.what);
+}
 
 const style::TextStyle &heading_style(const content::Heading &heading, const style::Style &style) {
   if (!heading.text_style.empty())

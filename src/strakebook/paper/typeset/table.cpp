@@ -75,7 +75,8 @@ private:
         goes_on ? page_words(context_.labels.continued_on, context_.page + 1) : std::string();
     if (table_.notes.empty() && on_page.empty())
       return {};
-    return set_foot(table_.notes, style::text_style(context_.style, look_.note), on_page, region_.width, context_);
+    return set_foot(table_.notes, style::text_style(context_.style, look_.note), on_page, region_.width,
+                    context_);
   }
 
   base::Pt foot_gap() const { return style::measure(context_.style, "note-gap"); }
@@ -92,7 +93,8 @@ private:
     return set_group_head(table_, *entry.group, widths_, false, context_);
   }
 
-  /// The last part needs no "continued" line, so the last entries are tried with the room that its notes leave.
+  /// The last part needs no "continued" line, so the last entries are tried with the room that its notes
+  /// leave.
   std::vector<Fragment> rows_that_fit(base::Pt top, base::Pt foot_on) const {
     const base::Pt reserve_on = foot_on + foot_gap();
     const auto last_foot = foot(false);
@@ -138,7 +140,8 @@ private:
 
 } // namespace
 
-Outcome lay_table(const content::Table &table, const Resume &from, const Region &region, const Context &context) {
+Outcome lay_table(const content::Table &table, const Resume &from, const Region &region,
+                  const Context &context) {
   return PartOfTable(table, from.index, region, context).laid();
 }
 

@@ -23,9 +23,12 @@ struct Place {
 base::Pt shift_for(const Fragment &line, const Place &place) {
   const base::Pt slack = place.width - line.size.width;
   switch (place.align) {
-  case Align::left: return {};
-  case Align::right: return slack;
-  case Align::centre: return slack / 2;
+  case Align::left:
+    return {};
+  case Align::right:
+    return slack;
+  case Align::centre:
+    return slack / 2;
   case Align::decimal: {
     const auto point = point_position(line);
     return point ? std::max(base::Pt{}, std::min(slack, place.point - *point)) : slack;
@@ -35,8 +38,8 @@ base::Pt shift_for(const Fragment &line, const Place &place) {
 }
 
 /// A cell on one line where it fits, else broken; its left edge is the column's.
-Fragment set_cell(const content::Cell &cell, const Place &place, const CellLooks &looks, const TextOptions &options,
-                  const Context &context) {
+Fragment set_cell(const content::Cell &cell, const Place &place, const CellLooks &looks,
+                  const TextOptions &options, const Context &context) {
   if (cell.glyph)
     return draw(*cell.glyph, place.width, context, context.id);
   const auto text = cell_inlines(cell);
@@ -57,7 +60,8 @@ Fragment set_cell(const content::Cell &cell, const Place &place, const CellLooks
 }
 
 Place place_of(const content::Table &table, const TableWidths &widths, std::size_t column, int across) {
-  return {widths.left[column], span_width(widths, column, across), table.columns[column].align, widths.point[column]};
+  return {widths.left[column], span_width(widths, column, across), table.columns[column].align,
+          widths.point[column]};
 }
 
 Context row_context(const content::Row &row, const Context &context) {
@@ -155,8 +159,8 @@ Fragment set_table_head(const content::Table &table, const TableWidths &widths, 
   return set;
 }
 
-Fragment set_group_head(const content::Table &table, const content::RowGroup &group, const TableWidths &widths,
-                        bool continued, const Context &context) {
+Fragment set_group_head(const content::Table &table, const content::RowGroup &group,
+                        const TableWidths &widths, bool continued, const Context &context) {
   const auto &look = style::table_style(context.style, table.style);
   Fragment set;
   set.size.width = widths.total;

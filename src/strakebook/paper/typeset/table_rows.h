@@ -14,7 +14,8 @@ struct CellLooks {
 };
 CellLooks cell_looks(const style::TextStyle &base);
 
-/// One row without its rule: cells on one first baseline, at least a row pitch high; anchor and change bar included.
+/// One row without its rule: cells on one first baseline, at least a row pitch high; anchor and change bar
+/// included.
 Fragment set_row(const content::Table &table, const content::Row &row, const TableWidths &widths,
                  const CellLooks &looks, const Context &context);
 
@@ -22,7 +23,7 @@ Fragment set_row(const content::Table &table, const content::Row &row, const Tab
 Fragment set_table_head(const content::Table &table, const TableWidths &widths, const Context &context);
 
 /// The head of a group over its rule; `continued` when its rows began on an earlier page.
-Fragment set_group_head(const content::Table &table, const content::RowGroup &group, const TableWidths &widths,
-                        bool continued, const Context &context);
+Fragment set_group_head(const content::Table &table, const content::RowGroup &group,
+                        const TableWidths &widths, bool continued, const Context &context);
 
 } // namespace strakebook::typeset

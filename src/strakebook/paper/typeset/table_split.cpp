@@ -6,14 +6,16 @@ namespace {
 /// Rows of one group next to `at`, looking back (step -1, down to `end`) or ahead (step 1, up to `end`).
 int rows_before(const std::vector<TableEntry> &entries, std::size_t from, std::size_t at) {
   int rows = 0;
-  for (std::size_t i = at; i > from && entries[i - 1].row && entries[i - 1].group == entries[at - 1].group; --i)
+  for (std::size_t i = at; i > from && entries[i - 1].row && entries[i - 1].group == entries[at - 1].group;
+       --i)
     ++rows;
   return rows;
 }
 
 int rows_after(const std::vector<TableEntry> &entries, std::size_t at) {
   int rows = 0;
-  for (std::size_t i = at; i < entries.size() && entries[i].row && entries[i].group == entries[at - 1].group; ++i)
+  for (std::size_t i = at; i < entries.size() && entries[i].row && entries[i].group == entries[at - 1].group;
+       ++i)
     ++rows;
   return rows;
 }

@@ -44,7 +44,8 @@ class Measurer {
 public:
   Measurer(const content::Table &table, const Context &context)
       : table_(table), look_(style::table_style(context.style, table.style)),
-        body_(style::text_style(context.style, look_.body)), context_(context), needs_(table.columns.size()) {}
+        body_(style::text_style(context.style, look_.body)), context_(context), needs_(table.columns.size()) {
+  }
 
   std::vector<Need> needs() {
     for (std::size_t c = 0; c < table_.columns.size(); ++c)
@@ -114,7 +115,8 @@ private:
   std::vector<Need> needs_;
 };
 
-/// Takes `excess` from the columns in proportion to what each can give above its floor; returns what is left to take.
+/// Takes `excess` from the columns in proportion to what each can give above its floor; returns what is left
+/// to take.
 base::Pt squeeze(std::vector<base::Pt> &widths, const std::vector<base::Pt> &floors, base::Pt excess) {
   base::Pt spare;
   for (std::size_t c = 0; c < widths.size(); ++c)
@@ -128,8 +130,8 @@ base::Pt squeeze(std::vector<base::Pt> &widths, const std::vector<base::Pt> &flo
 }
 
 /// First lines are broken at blanks; only if that is not enough do stretching columns also cut words.
-void squeeze_all(TableWidths &result, const content::Table &table, const std::vector<Need> &needs, base::Pt excess,
-                 base::Pt narrowest) {
+void squeeze_all(TableWidths &result, const content::Table &table, const std::vector<Need> &needs,
+                 base::Pt excess, base::Pt narrowest) {
   std::vector<base::Pt> least, cut;
   for (std::size_t c = 0; c < needs.size(); ++c) {
     least.push_back(table.columns[c].measure.empty() ? needs[c].least : result.width[c]);
@@ -168,7 +170,8 @@ TableWidths arranged(const content::Table &table, const std::vector<Need> &needs
   bool stretches = false;
   for (std::size_t c = 0; c < table.columns.size(); ++c) {
     const auto &column = table.columns[c];
-    result.width.push_back(column.measure.empty() ? needs[c].natural : style::measure(context.style, column.measure));
+    result.width.push_back(column.measure.empty() ? needs[c].natural
+                                                  : style::measure(context.style, column.measure));
     stretches = stretches || column.stretch;
   }
   const double gaps = std::max(0.0, static_cast<double>(table.columns.size()) - 1);
@@ -211,7 +214,8 @@ const TableWidths &table_widths(const content::Table &table, base::Pt width, con
   const auto key = std::make_pair(&table, width.v);
   auto it = context.memo.tables.find(key);
   if (it == context.memo.tables.end()) {
-    it = context.memo.tables.emplace(key, arranged(table, Measurer(table, context).needs(), width, context)).first;
+    it = context.memo.tables.emplace(key, arranged(table, Measurer(table, context).needs(), width, context))
+             .first;
     it->second.refers = refers(table);
   }
   if (it->second.too_wide)
@@ -221,7 +225,8 @@ const TableWidths &table_widths(const content::Table &table, base::Pt width, con
 }
 
 base::Pt span_width(const TableWidths &widths, std::size_t first, int across) {
-  const std::size_t last = std::min(widths.left.size(), first + static_cast<std::size_t>(std::max(1, across))) - 1;
+  const std::size_t last =
+      std::min(widths.left.size(), first + static_cast<std::size_t>(std::max(1, across))) - 1;
   return widths.left[last] + widths.width[last] - widths.left[first];
 }
 

@@ -24,7 +24,8 @@ bool stands_at_full_height(const style::MeaningStyle &meaning) {
 /// The bar at the left of a whole paragraph, as wide as its meaning's stroke.
 void add_bar(Fragment &fragment, const style::MeaningStyle &meaning, const Context &context) {
   const auto &tone = style::tone(context.style, meaning.fill.value_or(meaning.stroke.value_or("ink")));
-  fragment.items.insert(fragment.items.begin(), filled_box({{}, {meaning.stroke_width, fragment.size.height}}, colour(tone)));
+  fragment.items.insert(fragment.items.begin(),
+                        filled_box({{}, {meaning.stroke_width, fragment.size.height}}, colour(tone)));
 }
 
 Fragment *fragment_of(Outcome &outcome) {
@@ -35,8 +36,8 @@ Fragment *fragment_of(Outcome &outcome) {
   return nullptr;
 }
 
-Outcome lay_barred(const content::Paragraph &paragraph, const style::MeaningStyle &meaning, const Resume &from,
-                   const Region &region, const Context &context) {
+Outcome lay_barred(const content::Paragraph &paragraph, const style::MeaningStyle &meaning,
+                   const Resume &from, const Region &region, const Context &context) {
   const base::Pt indent = style::measure(context.style, "bar-indent");
   auto lines = set_lines(paragraph.text, style::text_style(context.style, paragraph.text_style),
                          region.width - indent, {}, moved(context, indent));
@@ -63,7 +64,8 @@ std::vector<Fragment> item_lines(const content::List &list, std::size_t index, c
     for (auto &item : line.items)
       translate(item, {indent, {}});
   if (!lines.empty()) {
-    auto label = set_line(content::plain(item_label(list, index)), style, {page::Role::label, true, {}}, context);
+    auto label =
+        set_line(content::plain(item_label(list, index)), style, {page::Role::label, true, {}}, context);
     auto &items = lines.front().items;
     items.insert(items.begin(), label.items.begin(), label.items.end());
   }
@@ -77,7 +79,8 @@ Outcome lay_heading(const content::Heading &heading, const Region &region, const
   const auto &style = heading_style(heading, context.style);
   if (heading.number.empty())
     return whole_or_next(set_text(heading.text, style, region.width, options, context), region, "a heading");
-  auto number = set_line(content::plain(heading.number), number_style(heading, context.style), options, context);
+  auto number =
+      set_line(content::plain(heading.number), number_style(heading, context.style), options, context);
   const base::Pt left = number.size.width + style::measure(context.style, "heading-number-gap");
   auto words = set_text(heading.text, style, region.width - left, options, moved(context, left));
   return whole_or_next(beside(std::move(number), std::move(words), left), region, "a heading");
@@ -95,7 +98,8 @@ Outcome lay_paragraph(const content::Paragraph &paragraph, const Resume &from, c
   return split_lines(set_lines(with_sign, style, region.width, {}, context), from, region);
 }
 
-Outcome lay_list(const content::List &list, const Resume &from, const Region &region, const Context &context) {
+Outcome lay_list(const content::List &list, const Resume &from, const Region &region,
+                 const Context &context) {
   const base::Pt gap = style::measure(context.style, "list-gap");
   Fragment set;
   Resume line = from.inner.empty() ? Resume{} : from.inner.front();
@@ -125,7 +129,8 @@ Outcome lay_rule(const content::Rule &line, const Region &region, const Context 
   Fragment set;
   set.size = {region.width, meaning.stroke_width};
   const auto ink = colour(style::tone(context.style, meaning.stroke.value_or("ink")));
-  set.items.push_back(rule({}, region.width, meaning.stroke_width / 2, meaning.stroke_width, ink, meaning.dash));
+  set.items.push_back(
+      rule({}, region.width, meaning.stroke_width / 2, meaning.stroke_width, ink, meaning.dash));
   return whole_or_next(std::move(set), region, "a rule");
 }
 

@@ -12,7 +12,7 @@
 namespace strakebook::typeset {
 namespace {
 
-constexpr double hyphen_penalty = 50;    // a line that ends at a hyphen written by the author
+constexpr double hyphen_penalty = 50;      // a line that ends at a hyphen written by the author
 constexpr double emergency_penalty = 5000; // a word cut because no line can hold it
 
 struct Look {
@@ -24,7 +24,8 @@ bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
 bool ascii_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
-// Every byte of a character beyond ASCII counts as a letter: dashes and blanks are looked for before this is asked.
+// Every byte of a character beyond ASCII counts as a letter: dashes and blanks are looked for before this is
+// asked.
 bool letter(char c) { return ascii_letter(c) || static_cast<unsigned char>(c) >= 0x80; }
 
 /// Length in bytes of a hyphen or dash that a line may end after, at `i`; 0: none.
@@ -35,7 +36,8 @@ std::size_t hyphen_at(std::string_view word, std::size_t i) {
   return three == "\xE2\x80\x90" || three == "\xE2\x80\x93" || three == "\xE2\x80\x94" ? 3 : 0;
 }
 
-/// The end of the part of `word` that begins at `from`: after a hyphen or dash between letters, or the word's end.
+/// The end of the part of `word` that begins at `from`: after a hyphen or dash between letters, or the word's
+/// end.
 std::size_t part_end(std::string_view word, std::size_t from) {
   for (std::size_t i = from; i < word.size(); ++i) {
     const std::size_t length = hyphen_at(word, i);
@@ -79,8 +81,11 @@ public:
     pieces_.push_back(line_end(Piece::Kind::forced, 0));
   }
 
+  // A line end after the last words would only add an empty line.
   std::vector<Piece> finished() {
-    drop_trailing_glue();
+    while (!pieces_.empty() &&
+           (pieces_.back().kind == Piece::Kind::glue || pieces_.back().kind == Piece::Kind::forced))
+      pieces_.pop_back();
     return std::move(pieces_);
   }
 
@@ -137,7 +142,8 @@ private:
 
   // Blanks at the beginning of a line, and all but the first of several, say nothing.
   void add_glue(const Look &how, const std::string &target) {
-    if (pieces_.empty() || pieces_.back().kind == Piece::Kind::glue || pieces_.back().kind == Piece::Kind::forced)
+    if (pieces_.empty() || pieces_.back().kind == Piece::Kind::glue ||
+        pieces_.back().kind == Piece::Kind::forced)
       return;
     Piece piece;
     piece.kind = Piece::Kind::glue;
@@ -214,12 +220,14 @@ void add_split(std::vector<Piece> &out, const Piece &box) {
   }
 }
 
-bool breakable(const Piece &piece) { return piece.kind != Piece::Kind::box && piece.kind != Piece::Kind::sign; }
+bool breakable(const Piece &piece) {
+  return piece.kind != Piece::Kind::box && piece.kind != Piece::Kind::sign;
+}
 
 } // namespace
 
-std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
-                             const Context &context) {
+std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style,
+                             const TextOptions &options, const Context &context) {
   Cutter cutter(style, options, context, text.size());
   for (const auto &part : text)
     std::visit(cutter, part);
@@ -227,7 +235,8 @@ std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyl
 }
 
 void split_wide(std::vector<Piece> &pieces, base::Pt room) {
-  const base::Pt width = room + base::Pt{1e-6}; // a column as wide as its widest cell: sums differ in the last bit
+  const base::Pt width =
+      room + base::Pt{1e-6}; // a column as wide as its widest cell: sums differ in the last bit
   std::vector<Piece> out;
   out.reserve(pieces.size());
   for (std::size_t i = 0; i < pieces.size();) {

@@ -28,8 +28,8 @@ struct Piece {
 };
 
 /// Cuts inlines into pieces, shaped in the style. Missing characters are reported.
-std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
-                             const Context &context);
+std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style,
+                             const TextOptions &options, const Context &context);
 
 /// Makes chances to break inside whatever is wider than `width` between two chances, so that every part fits.
 void split_wide(std::vector<Piece> &pieces, base::Pt width);

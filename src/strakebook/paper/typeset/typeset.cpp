@@ -12,7 +12,8 @@ namespace strakebook::typeset {
 namespace {
 
 page::Metadata metadata_of(const content::Document &document) {
-  return {document.title, document.author, document.subject, document.language, document.date, document.creator};
+  return {document.title,    document.author, document.subject,
+          document.language, document.date,   document.creator};
 }
 
 } // namespace
@@ -23,8 +24,9 @@ page::Document typeset(const content::Document &document, const style::Style &st
   auto settled = settle(document, style, fonts, contents, sink);
   Memo memo;
   base::Diagnostics found;
-  Context context{style,    fonts, found, settled.places, document.names, document.labels,
-                  contents, memo,  1,    {},             "furniture",    {}};
+  Context context{
+      style, fonts,       found, settled.places, document.names, document.labels, contents, memo, 1,
+      {},    "furniture", {}};
   page::Document set;
   set.fonts = fonts.fonts();
   set.metadata = metadata_of(document);
