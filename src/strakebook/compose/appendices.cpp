@@ -1,6 +1,5 @@
 #include "strakebook/compose/appendix_lists.h"
 #include "strakebook/compose/chapters.h"
-#include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 
@@ -9,6 +8,7 @@
 namespace strakebook::compose {
 
 using content::plain;
+using content::operator+;
 
 namespace {
 
@@ -68,11 +68,19 @@ content::Block source_digest(const Scope &scope, Numbering &numbering) {
   return block(std::move(table), "table/sources");
 }
 
+/// Terms run on, in two columns: they are looked up, not read.
 content::Block glossary(const Scope &scope) {
-  Entries entries;
-  for (const auto &[term, meaning] : scope.wording().glossary)
-    add(entries, term, plain(meaning));
-  return keys(std::move(entries), look::plain_keys, 2);
+  const auto &terms = scope.wording().glossary;
+  std::vector<Inlines> halves(2);
+  std::size_t set = 0;
+  for (const auto &[term, meaning] : terms) {
+    auto &half = halves[2 * set++ < terms.size() ? 0 : 1];
+    half = std::move(half) +
+           scope.tell("appendices.term", {{"term", content::strong(term)}, {"meaning", plain(meaning)}});
+  }
+  return block(content::Columns{
+      look::halves,
+      {{paragraph(std::move(halves[0]), look::note)}, {paragraph(std::move(halves[1]), look::note)}}});
 }
 
 } // namespace
@@ -81,14 +89,11 @@ content::Section appendices(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
   auto &to = out.blocks;
-  to.push_back(item_heading(scope.say("appendices.raw")));
   to.push_back(
       paragraph(scope.tell("appendices.raw-text", {{"page", page_link(section_id("results"))}}), look::text));
   to.push_back(item_heading(scope.say("appendices.sources")));
   to.push_back(source_digest(scope, numbering));
-  to.push_back(item_heading(scope.say("appendices.exclusions")));
   append(to, exclusions(scope, numbering));
-  to.push_back(item_heading(scope.say("appendices.acknowledged")));
   append(to, acknowledged(scope, numbering));
   to.push_back(item_heading(scope.say("appendices.rules")));
   to.push_back(rules_used(scope));

@@ -63,7 +63,7 @@ std::vector<content::Block> exclusions(const Scope &scope, Numbering &numbering)
   if (rows.empty())
     return {paragraph(plain(scope.say("appendices.no-exclusions")), look::text)};
   add_rows(table, std::move(rows));
-  return {block(std::move(table), "table/exclusions")};
+  return {item_heading(scope.say("appendices.exclusions")), block(std::move(table), "table/exclusions")};
 }
 
 std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numbering) {
@@ -83,7 +83,7 @@ std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numberin
   if (rows.empty())
     return {paragraph(plain(scope.say("appendices.no-warnings")), look::text)};
   add_rows(table, std::move(rows));
-  return {block(std::move(table), "table/acknowledged")};
+  return {item_heading(scope.say("appendices.acknowledged")), block(std::move(table), "table/acknowledged")};
 }
 
 content::Block rules_used(const Scope &scope) {
@@ -111,7 +111,6 @@ content::Block rules_used(const Scope &scope) {
       plain(unit_mm(scope, base::mm_exact(policy.neighbour_jump, 1))));
   add(entries, scope.say("appendices.rule-block"),
       plain(unit_mm(scope, base::mm_exact(policy.block_agreement, 1))));
-  add(entries, scope.say("appendices.rule-reduce"), plain(scope.say("instruments.reduction")));
   add_tolerances(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);
 }

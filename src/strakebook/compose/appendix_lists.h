@@ -2,7 +2,7 @@
 
 #include "strakebook/compose/voice.h"
 
-/// Lists of the appendices.
+/// Lists of the appendices: under a head of their own, or in one sentence where there is nothing to list.
 namespace strakebook::compose {
 
 /// Every mark left out of the figures, with its reason; figures themselves stand in the results tables alone.

@@ -1,4 +1,5 @@
 #include "strakebook/compose/chapters.h"
+#include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 
 /// Coating and anodes, as found and as recommended.
@@ -7,12 +8,11 @@ namespace strakebook::compose {
 content::Section coating(const Scope &scope) {
   const auto &found = scope.survey().coating;
   auto out = section_of(scope);
-  out.blocks.push_back(item_heading(scope.say("coating.found")));
-  append(out.blocks, paragraphs(scope, found.coating, look::text));
-  out.blocks.push_back(item_heading(scope.say("coating.anodes")));
-  append(out.blocks, paragraphs(scope, found.anodes, look::text));
-  out.blocks.push_back(item_heading(scope.say("coating.recommended")));
-  append(out.blocks, paragraphs(scope, found.recommended, look::text));
+  Entries entries;
+  add_answer(scope, entries, scope.say("coating.found"), found.coating);
+  add_answer(scope, entries, scope.say("coating.anodes"), found.anodes);
+  add_answer(scope, entries, scope.say("coating.recommended"), found.recommended);
+  out.blocks.push_back(keys(std::move(entries), look::plain_keys));
   return out;
 }
 

@@ -117,35 +117,39 @@ Block verdicts_in_words(const Scope &scope, const assess::Subject &subject) {
                    page_link(section_id("criteria")));
 }
 
+/// With a weak basis: the loss as a range over the nominal thicknesses that the readings leave alive.
+std::optional<Block> over_nominals(const Scope &scope, const assess::ZoneResult &zone,
+                                   const assess::Subject &subject) {
+  if (!zone.weak_basis || !zone.alive_low || !zone.alive_high)
+    return std::nullopt;
+  std::vector<std::string> alive;
+  for (const auto &nominal : zone.nominals)
+    if (nominal.state == assess::Nominal::State::alive)
+      alive.push_back(base::mm_exact(nominal.nominal, 0));
+  std::string text = scope.say("assessment.alive", {{"place", tied_mark(subject.id)},
+                                                    {"low", percent_figure(scope, *zone.alive_low)},
+                                                    {"high", percent(scope, *zone.alive_high)},
+                                                    {"nominals", unit_mm(scope, join_and(scope, alive))}});
+  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
+                   page_link(original_id(zone.zone)));
+}
+
 } // namespace
 
 std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, const Judged &judged) {
   const auto *subject = worst_of(judged.result);
   if (subject == nullptr)
     return {};
-  const bool conflict = judged.result.conflict;
-  std::vector<Block> out = {
-      item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria"))};
-  if (!all_met(*subject))
+  std::vector<Block> out;
+  if (!all_met(*subject)) {
+    const bool conflict = judged.result.conflict;
+    out.push_back(
+        item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria")));
     out.push_back(criteria_table(scope, numbering, judged, *subject));
-  out.push_back(verdicts_in_words(scope, *subject));
-  if (judged.result.weak_basis && judged.result.alive_low && judged.result.alive_high) {
-    std::vector<std::string> alive;
-    for (const auto &nominal : judged.result.nominals)
-      if (nominal.state == assess::Nominal::State::alive)
-        alive.push_back(base::mm_exact(nominal.nominal, 0));
-    const std::string low = percent_figure(scope, *judged.result.alive_low),
-                      high = percent(scope, *judged.result.alive_high);
-    out.push_back(statement(
-        scope, Rests::computed,
-        {paragraph(
-            plain(scope.say("assessment.alive", {{"place", tied_mark(subject->id)},
-                                                 {"low", low},
-                                                 {"high", high},
-                                                 {"nominals", unit_mm(scope, join_and(scope, alive))}})),
-            look::text)},
-        page_link(original_id(judged.zone.id))));
   }
+  out.push_back(verdicts_in_words(scope, *subject));
+  if (auto range = over_nominals(scope, judged.result, *subject))
+    out.push_back(std::move(*range));
   return out;
 }
 

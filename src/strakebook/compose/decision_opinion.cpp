@@ -78,7 +78,11 @@ std::vector<Block> reasons(const Scope &scope, const Judged &judged) {
 }
 
 std::vector<Block> extent_and_ladder(const Scope &scope, const Judged &judged) {
-  return {item_heading(scope.say("assessment.extent-head")), extent(scope, judged), ladder(scope, judged)};
+  std::vector<Block> out = {item_heading(scope.say("assessment.extent-head"))};
+  if (judged.result.extent != assess::Extent::none)
+    out.push_back(extent(scope, judged));
+  out.push_back(ladder(scope, judged));
+  return out;
 }
 
 std::vector<Block> alternatives(const Scope &scope, const Judged &judged) {

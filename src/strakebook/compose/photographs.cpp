@@ -37,12 +37,19 @@ content::Section photographs(const Scope &scope) {
     out.blocks.push_back(paragraph(plain(scope.say("photographs.no-photos")), look::text));
     return out;
   }
-  out.blocks.push_back(paragraph(plain(scope.say("photographs.intro")), look::lead));
+  std::vector<content::Block> shown = {paragraph(plain(scope.say("photographs.intro")), look::lead)};
   for (std::size_t i = 0; i < photos.size(); i += 2) {
     content::Columns pair{.lattice = "halves", .cells = {{photo_block(scope, photos[i])}, {}}};
     if (i + 1 < photos.size()) pair.cells[1] = {photo_block(scope, photos[i + 1])};
-    out.blocks.push_back(block(std::move(pair)));
+    shown.push_back(block(std::move(pair)));
+    // The heading and what leads in stay with the first pictures.
+    if (i == 0) {
+      shown.insert(shown.begin(), std::move(out.blocks.back()));
+      out.blocks.back() = block(content::Together{std::move(shown)});
+      shown.clear();
+    }
   }
+  append(out.blocks, std::move(shown));
   return out;
 }
 

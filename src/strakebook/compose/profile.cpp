@@ -191,7 +191,7 @@ Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) 
   out.y = {content::Scale::Rule::named, frame.halves ? "profile-millimetre" : "profile-millimetre-small"};
   out.pad_left = "profile-left";
   out.pad_right = "profile-right";
-  out.pad_top = "profile-top";
+  out.pad_top = scope.survey().pits.empty() ? "profile-top-plain" : "profile-top";
   out.pad_bottom = "profile-bottom";
   add_plate(out, scope, frame, stations, mm_of(original.nominal));
   add_original(out, frame, original);

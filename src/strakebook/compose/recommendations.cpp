@@ -80,7 +80,8 @@ std::vector<Block> side(const Scope &scope, const survey::Recommendation &item) 
   return out;
 }
 
-Block item(const Scope &scope, const survey::Recommendation &one) {
+/// `before` stays with the item: the lead under the section head with the first one.
+Block item(const Scope &scope, const survey::Recommendation &one, std::vector<Block> before) {
   content::Heading title{.level = 3,
                          .number = {},
                          .text = prose(scope, one.title.text),
@@ -90,10 +91,10 @@ Block item(const Scope &scope, const survey::Recommendation &one) {
                                paragraph(plain(reach_words(scope, one.at)), look::item_place),
                                answers(scope, one)};
   std::vector<Block> number = {paragraph(plain(one.id), look::item_number)};
-  std::vector<Block> blocks = {
-      block(content::Rule{look::rule_item}),
-      block(content::Columns{look::item_grid, {std::move(number), std::move(middle), side(scope, one)}})};
-  return block(content::Together{std::move(blocks)});
+  before.push_back(block(content::Rule{look::rule_item}));
+  before.push_back(
+      block(content::Columns{look::item_grid, {std::move(number), std::move(middle), side(scope, one)}}));
+  return block(content::Together{std::move(before)});
 }
 
 } // namespace
@@ -104,9 +105,11 @@ content::Section recommendations(const Scope &scope) {
     out.blocks.push_back(paragraph(plain(scope.say("recommendations.none")), look::text));
     return out;
   }
-  out.blocks.push_back(paragraph(plain(scope.say("recommendations.lead")), look::lead));
-  for (const auto &one : scope.survey().recommendations)
-    out.blocks.push_back(item(scope, one));
+  std::vector<Block> before = {paragraph(plain(scope.say("recommendations.lead")), look::lead)};
+  for (const auto &one : scope.survey().recommendations) {
+    out.blocks.push_back(item(scope, one, std::move(before)));
+    before.clear();
+  }
   return out;
 }
 
