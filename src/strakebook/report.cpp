@@ -23,17 +23,20 @@ Resources installed_resources() {
   return {source / "layouts", source / "fonts"};
 }
 
+/// Where the survey lies; a bare file name lies in the folder of the day.
+static fs::path folder_of(const fs::path &file) { return file.has_parent_path() ? file.parent_path() : fs::path("."); }
+
 std::optional<Case> open_case(const fs::path &file, const Resources &resources, base::Diagnostics &sink) {
   const auto named = survey::house_named(file, sink);
   if (!named) return std::nullopt;
-  auto house = house::read_house(named->value, resources.layouts, file.parent_path(), named->span, sink);
+  auto house = house::read_house(named->value, resources.layouts, folder_of(file), named->span, sink);
   if (!house) return std::nullopt;
   auto survey = survey::read_survey(file, house->policy, sink);
   if (!sink.ok()) return std::nullopt;
 
   Case the_case{.house = std::move(*house), .survey = std::move(survey)};
   survey::check_survey(the_case.survey, the_case.house.policy, sink);
-  admit_photographs(the_case, file.parent_path(), sink);
+  admit_photographs(the_case, folder_of(file), sink);
   the_case.assessment = assess::assess(the_case.survey, the_case.house.policy, sink);
   review::review(the_case.survey, the_case.assessment, the_case.house.policy, sink);
   return the_case;

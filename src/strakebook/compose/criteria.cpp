@@ -41,7 +41,7 @@ content::Block criteria_table(const Scope &scope, Numbering &numbering) {
                                stretching(scope.say("criteria.authority")), stretching(scope.say("criteria.asked-by"))});
   std::vector<content::Row> rows;
   for (const auto &one : scope.assessment().criteria) {
-    const std::string edition = one.edition.empty() ? std::string() : scope.say("criteria.edition", {{"edition", one.edition}});
+    const std::string edition = one.edition.empty() || one.edition == "none" ? std::string() : scope.say("criteria.edition", {{"edition", one.edition}});
     rows.push_back(row({cell(content::strong(one.name)), cell(limits_on_hull(scope, one)),
                         cell(plain(one.authority + edition) + content::soft(scope.say("criteria.scope", {{"scope", one.scope}}))), reason_cell(scope, one)},
                        criterion_id(one.id)));

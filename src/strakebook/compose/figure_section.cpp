@@ -43,6 +43,11 @@ void add_level(Drawing &to, double y, Inlines name, std::string meaning) {
   add_label(to, {half_width, y}, plain(" ") + std::move(name), Anchor::left, Level::middle);
 }
 
+std::string original_words(const Scope &scope, const assess::ZoneResult &zone, const survey::Zone &surveyed) {
+  const base::Fill mm{"mm", base::mm_exact(surveyed.original.nominal.value, 1)};
+  return zone.weak_basis ? scope.say("section.original-weak", {mm}) : scope.say("section.original", {mm});
+}
+
 } // namespace
 
 content::Drawing worst_section(const Scope &scope) {
@@ -67,7 +72,7 @@ content::Drawing worst_section(const Scope &scope) {
   plate.push_back({-half_width, 0});
   add_area(out, std::move(plate), "left-cut");
   const auto *result = measured_against(*subject);
-  add_level(out, original, plain(scope.say("section.original", {{"mm", base::mm_exact(surveyed->original.nominal.value, 1)}})), "nominal");
+  add_level(out, original, plain(original_words(scope, *zone, *surveyed)), "nominal");
   if (result != nullptr)
     add_level(out, mm_of(result->limit), scope.tell("section.limit", {{"mm", content::strong(limit_name(scope, result->criterion, result->limit))}}),
               result->governs ? "limit-governs" : "limit");

@@ -13,18 +13,10 @@ using content::plain;
 
 namespace {
 
-constexpr double strip_pitch = 1.3, strip_height = 1.0;
-constexpr double rake_room = 0.02; // of the length: the names stand clear of the raked stem
-
-/// Low edge of a strip: port on top.
-double low_of(Strip strip) {
-  switch (strip) {
-  case Strip::port: return 2 * strip_pitch;
-  case Strip::bottom: return strip_pitch;
-  case Strip::starboard: break;
-  }
-  return 0;
-}
+// In lanes: y runs up, one item takes one lane, and a strip is as many lanes high as it has items and one more.
+constexpr double least_lanes = 2, strip_gap = 0.7;
+constexpr double strip_height = 1.0; // of the datum drawing, which has one strip
+constexpr double rake_room = 0.02;   // of the length: the names stand clear of the raked stem
 
 std::string strip_name(const Scope &scope, Strip strip) {
   switch (strip) {
@@ -51,14 +43,13 @@ std::map<Strip, std::vector<Extent>> extents(const Scope &scope) {
   return out;
 }
 
-void add_extents(Drawing &to, double low, const std::vector<Extent> &items, Reach1D hull) {
-  const double pitch = strip_height / static_cast<double>(items.size() + 1);
-  double y = low + strip_height;
+void add_extents(Drawing &to, double high, const std::vector<Extent> &items, Reach1D hull) {
+  double y = high;
   for (const auto &item : items) {
-    y -= pitch;
-    const double a = std::max(hull.from, item.along.from), b = std::min(hull.to, item.along.to);
-    to.elements.emplace_back(content::Span{{a, y}, {std::max(a, b), y}, content::Span::Ends::ticks, "extent"});
-    auto &number = add_label(to, {(a + std::max(a, b)) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
+    y -= 1;
+    const double a = std::max(hull.from, item.along.from), b = std::max(a, std::min(hull.to, item.along.to));
+    to.elements.emplace_back(content::Span{{a, y}, {b, y}, content::Span::Ends::ticks, "extent"});
+    auto &number = add_label(to, {(a + b) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
     number.chip = true;
     number.target = item_id(item.id);
   }
@@ -71,19 +62,22 @@ content::Drawing item_strips(const Scope &scope) {
   const auto hull = hull_extent(scope);
   out.x0 = hull.from;
   out.x1 = hull.to;
-  out.y1 = 2 * strip_pitch + strip_height;
-  out.y = {content::Scale::Rule::fill, "hull-strips-drawn"};
+  out.y = {content::Scale::Rule::named, "item-lane"};
   out.pad_left = "hull-strips-left";
   out.pad_right = "hull-strips-right";
   out.pad_bottom = "profile-bottom";
-  const auto items = extents(scope);
-  for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
-    const double low = low_of(strip);
-    add_area(out, strip_outline(strip, hull, low, low + strip_height), "hull");
-    auto &name = add_label(out, {hull.from - rake_room * (hull.to - hull.from), low + strip_height / 2},
+  auto items = extents(scope);
+  double low = 0;
+  for (const Strip strip : {Strip::starboard, Strip::bottom, Strip::port}) {
+    const auto &own = items[strip];
+    const double high = low + std::max(least_lanes, static_cast<double>(own.size()) + 1);
+    add_area(out, strip_outline(strip, hull, low, high), "hull");
+    auto &name = add_label(out, {hull.from - rake_room * (hull.to - hull.from), (low + high) / 2},
                            content::soft(strip_name(scope, strip)), Anchor::right, Level::middle);
     name.text_style = "figure-label";
-    if (const auto found = items.find(strip); found != items.end()) add_extents(out, low, found->second, hull);
+    add_extents(out, high, own, hull);
+    out.y1 = high;
+    low = high + strip_gap;
   }
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
   out.spoken = scope.say("strips.spoken");

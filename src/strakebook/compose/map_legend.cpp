@@ -13,16 +13,29 @@ namespace {
 
 constexpr int bands = 5;
 
+/// The figure below which a rung stands, in words; empty for the last.
+std::string upper_bound(const Scope &scope, const policy::Rung &rung) {
+  if (rung.below) return unit_mm(scope, base::mm_exact(*rung.below, 1));
+  return rung.below_part ? scope.say("map.part", {{"part", base::to_text(base::round_to(*rung.below_part, 1))}}) : std::string();
+}
+
 /// Words of the bands, thinnest first: the rungs' own conditions; the rungs below the third from the top share one band,
 /// and the top one is split at the lower delivery bound.
 std::vector<std::string> band_words(const Scope &scope) {
   const auto &rungs = scope.policy().ladder.rungs;
   std::vector<std::string> out;
+  std::string low;
   for (int band = 1; band < bands; ++band) {
     const int rung = static_cast<int>(rungs.size()) - bands + band;
     if (rung < 0) continue;
-    const auto &one = rungs[static_cast<std::size_t>(rung)];
-    out.push_back(band == 1 && one.below ? scope.say("map.under", {{"mm", unit_mm(scope, base::mm_exact(*one.below, 1))}}) : one.when);
+    const std::string high = upper_bound(scope, rungs[static_cast<std::size_t>(rung)]);
+    if (low.empty())
+      out.push_back(scope.say("map.under", {{"mm", high}}));
+    else if (high.empty())
+      out.push_back(scope.say("map.from", {{"low", low}}));
+    else
+      out.push_back(scope.say("map.band", {{"low", low}, {"high", high}}));
+    low = high;
   }
   out.push_back(scope.say("map.as-delivered"));
   return out;

@@ -84,7 +84,7 @@ void add_steel(Drawing &to, const Frame &frame, const std::vector<Station> &run)
   for (const auto &one : run) add_spot(to, {one.x, mm_of(one.result->remaining)}, "mark");
 }
 
-void add_gap(Drawing &to, const Scope &scope, const Frame &frame, const Station &at, double original) {
+void add_gap(Drawing &to, const Frame &frame, const Station &at, double original) {
   const double half = gap_half * frame.spacing;
   if (at.mark->plate == survey::Plate::doubler && !at.mark->repeats.empty()) {
     const double outer = mm_of(std::ranges::min_element(at.mark->repeats, {}, &base::Measured::value)->value);
@@ -92,13 +92,21 @@ void add_gap(Drawing &to, const Scope &scope, const Frame &frame, const Station 
     add_box(to, {at.x - half, original}, {at.x + half, original + outer}, "doubler");
     return;
   }
+  add_box(to, {at.x - half, 0}, {at.x + half, original}, "unread-plate");
   add_spot(to, {at.x, 0}, "unread");
-  if (!frame.halves) return;
-  auto &word = add_label(to, {at.x, original / 2}, content::italic(status_word(scope, at.mark->status)), Anchor::centre, Level::middle);
-  word.upwards = true;
 }
 
-void add_plate(Drawing &to, const Scope &scope, const Frame &frame, const std::vector<Station> &stations, double original) {
+/// Why marks were not read, written over the limits that run through the gaps.
+void add_words(Drawing &to, const Scope &scope, const std::vector<Station> &stations, double original) {
+  for (const auto &at : stations) {
+    if (at.result->used || at.mark->plate == survey::Plate::doubler) continue;
+    auto &word = add_label(to, {at.x, original / 2}, content::italic(status_word(scope, at.mark->status)), Anchor::centre, Level::middle);
+    word.upwards = true;
+    word.chip = true;
+  }
+}
+
+void add_plate(Drawing &to, const Frame &frame, const std::vector<Station> &stations, double original) {
   std::vector<Station> run;
   for (const auto &one : stations) {
     if (one.result->used) {
@@ -107,7 +115,7 @@ void add_plate(Drawing &to, const Scope &scope, const Frame &frame, const std::v
     }
     add_steel(to, frame, run);
     run.clear();
-    add_gap(to, scope, frame, one, original);
+    add_gap(to, frame, one, original);
   }
   add_steel(to, frame, run);
 }
@@ -158,7 +166,7 @@ void add_pits(Drawing &to, const Frame &frame, const std::vector<const survey::P
 
 content::Axis thickness_axis(const Frame &frame, double original) {
   content::Axis axis{.side = content::Axis::Side::left, .at = frame.x0, .ticks = {}, .numbers = {}, .title = {}};
-  const int step = original > 8 ? 4 : 2;
+  const int step = original > 10 ? 4 : 2;
   for (int mm = 0; mm <= static_cast<int>(original); mm += step) {
     axis.ticks.push_back(mm);
     axis.numbers.emplace_back(mm, std::to_string(mm));
@@ -193,10 +201,11 @@ Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) 
   out.pad_right = "profile-right";
   out.pad_top = scope.survey().pits.empty() ? "profile-top-plain" : "profile-top";
   out.pad_bottom = "profile-bottom";
-  add_plate(out, scope, frame, stations, mm_of(original.nominal));
+  add_plate(out, frame, stations, mm_of(original.nominal));
   add_original(out, frame, original);
   add_pits(out, frame, pits_on(scope, row.id), out.y1);
   add_limits(out, scope, frame, zone, mm_of(original.nominal));
+  if (frame.halves) add_words(out, scope, stations, mm_of(original.nominal));
   add_line(out, {{frame.x0, 0}, {frame.x1, 0}}, "inside-face");
   out.elements.emplace_back(thickness_axis(frame, mm_of(original.nominal)));
   out.elements.emplace_back(station_axis(stations));

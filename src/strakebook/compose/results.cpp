@@ -37,7 +37,10 @@ content::Section results(const Scope &scope) {
   out.blocks.push_back(readings_table(scope, numbering));
   out.blocks.push_back(rows_table(scope, numbering));
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.pits-and-criteria")));
-  if (!scope.survey().pits.empty()) out.blocks.push_back(pits_table(scope, numbering));
+  if (scope.survey().pits.empty())
+    out.blocks.push_back(paragraph(plain(scope.say("results.no-pits")), look::text));
+  else
+    out.blocks.push_back(pits_table(scope, numbering));
   out.blocks.push_back(matrix_table(scope, numbering));
   if (!scope.survey().doublers.empty()) append(out.blocks, doublers(scope, numbering));
   append(out.blocks, notes_and_none_found(scope, numbering));

@@ -21,6 +21,7 @@ struct RowView {
   const survey::Zone &zone;
   std::optional<DrawnLimit> limit;
   Length band, widest;
+  bool weak = false; ///< the original is told and not proved: neither it nor a loss is printed
 };
 
 using PhotosAt = std::map<std::string, std::vector<std::string>>;
@@ -61,6 +62,11 @@ content::Cell glyph_cell(const Scope &scope, const RowView &view, const survey::
   return out;
 }
 
+content::Cell original_cell(const Scope &scope, const RowView &view) {
+  if (view.weak) return dash_cell(scope);
+  return cell(content::soft(base::mm_exact(view.zone.original.nominal.value, 1)));
+}
+
 content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mark &mark, const assess::MarkResult &result,
                       const PhotosAt &photos) {
   const auto at = photos.find(mark.id());
@@ -68,13 +74,13 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
   std::vector<content::Cell> cells = {cell(mark.station.raw), cell(content::soft(displayed(scope, mark)))};
   if (result.used) {
     cells.push_back(cell(content::strong(remaining_text(scope, view.zone.id, result.remaining))));
-    cells.push_back(cell(content::soft(base::mm_exact(view.zone.original.nominal.value, 1))));
-    cells.push_back(cell(with_minus(base::mm_exact(result.loss, 1))));
+    cells.push_back(original_cell(scope, view));
+    cells.push_back(view.weak ? dash_cell(scope) : cell(with_minus(base::mm_exact(result.loss, 1))));
     cells.push_back(share_cell(scope, result.share));
     cells.push_back(margin_cell(scope, view.limit, result.remaining, view.band));
   } else {
     cells.push_back(dash_cell(scope));
-    cells.push_back(cell(content::soft(base::mm_exact(view.zone.original.nominal.value, 1))));
+    cells.push_back(original_cell(scope, view));
     for (int i = 0; i < 3; ++i) cells.push_back(dash_cell(scope));
   }
   cells.push_back(glyph_cell(scope, view, mark, result));
@@ -85,7 +91,7 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
 
 Inlines group_head(const Scope &scope, const RowView &view) {
   const base::Fill plate{"plate", unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0))};
-  std::string about = scope.say("results.group", {plate});
+  std::string about = view.weak ? scope.say("results.group-weak", {plate}) : scope.say("results.group", {plate});
   if (view.limit)
     about += scope.say("results.group-limit", {{"limit", limit_name(scope, view.limit->criterion, view.limit->remaining)}});
   return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);
@@ -129,7 +135,8 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) marks[scope.survey().marks[i].row].push_back(i);
   for (const auto &one : scope.survey().rows) {
     const auto &zone = survey::zone_of_row(scope.survey(), one.id);
-    const RowView view{one, zone, main_limit(scope, zone.id), band_of(scope, zone.id, assess::Subject::Kind::plate), widest};
+    const RowView view{one, zone, main_limit(scope, zone.id), band_of(scope, zone.id, assess::Subject::Kind::plate), widest,
+                       assess::zone_result(scope.assessment(), zone.id).weak_basis};
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {
       group.rows.push_back(mark_row(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
