@@ -150,22 +150,36 @@ Drawing map_of_bays(const Scope &scope, int first, int last) {
   return out;
 }
 
-content::Block not_met_table(const Scope &scope, Numbering &numbering) {
-  struct Short { std::string id; Length remaining; std::string zone; bool pit; };
-  std::vector<Short> found;
-  const auto consider = [&](const std::string &id, const std::string &row, Length remaining, bool pit) {
+namespace {
+
+/// A mark or pit that does not meet the limit it is measured against.
+struct NotMet {
+  std::string id;
+  Length remaining;
+  std::string zone;
+};
+
+std::vector<NotMet> all_not_met(const Scope &scope) {
+  std::vector<NotMet> found;
+  const auto consider = [&](const std::string &id, const std::string &row, Length remaining, assess::Subject::Kind kind) {
     const auto &zone = survey::zone_of_row(scope.survey(), row);
-    const auto kind = pit ? assess::Subject::Kind::pit : assess::Subject::Kind::plate;
     if (const auto limit = main_limit(scope, zone.id); limit && verdict_against(scope, *limit, remaining, band_of(scope, zone.id, kind)) != "meets")
-      found.push_back({id, remaining, zone.id, pit});
+      found.push_back({id, remaining, zone.id});
   };
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i)
     if (const auto &result = scope.assessment().marks[i]; result.used)
-      consider(scope.survey().marks[i].id(), scope.survey().marks[i].row, result.remaining, false);
+      consider(scope.survey().marks[i].id(), scope.survey().marks[i].row, result.remaining, assess::Subject::Kind::plate);
   for (std::size_t i = 0; i < scope.survey().pits.size(); ++i)
-    consider(scope.survey().pits[i].id, scope.survey().pits[i].at.row, scope.assessment().pits[i].remaining, true);
-  std::ranges::stable_sort(found, {}, &Short::remaining);
+    consider(scope.survey().pits[i].id, scope.survey().pits[i].at.row, scope.assessment().pits[i].remaining, assess::Subject::Kind::pit);
+  std::ranges::stable_sort(found, {}, &NotMet::remaining);
+  return found;
+}
 
+} // namespace
+
+content::Block not_met(const Scope &scope, Numbering &numbering) {
+  const auto found = all_not_met(scope);
+  if (found.empty()) return paragraph(plain(scope.say("map.all-met")), "note");
   auto table = labelled_table(scope, numbering, "small", scope.tell("map.not-met-caption", {{"n", plain(std::to_string(found.size()))}}),
                               {column(scope.say("map.place")), stretching(scope.say("map.where")), column(scope.say("map.left"), Align::decimal, scope.say("voice.mm"))});
   std::vector<content::Row> rows;
