@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "strakebook/steel/assess/assessment.h"
+#include "strakebook/report.h"
 
 namespace strakebook::cli {
 

@@ -9,9 +9,7 @@
 
 #include "cli/assessment_text.h"
 #include "strakebook/base/files.h"
-#include "strakebook/paper/output/output.h"
 #include "strakebook/report.h"
-#include "strakebook/steel/survey/reader.h"
 
 namespace strakebook::cli {
 
@@ -81,17 +79,33 @@ Exit assess(const Arguments &arguments) {
   base::Diagnostics sink;
   const auto opened = open_case(arguments.survey, resources_of(arguments), sink);
   if (!opened || !sink.ok()) return finish(sink, arguments.format);
-  const Exit printed = print(arguments.format == "json" ? assess::json(opened->survey, opened->assessment)
+  const Exit printed = print(arguments.format == "json" ? assessment_json(*opened)
                                                         : assessment_text(opened->survey, opened->assessment));
   return printed == Exit::written ? finish(sink, "text") : printed;
+}
+
+/// The output would replace something that the report is made from.
+bool is_input(const Case &the_case, const Arguments &arguments, base::Diagnostics &sink) {
+  const fs::path folder = arguments.survey.parent_path();
+  for (const auto &input : the_case.inputs) {
+    const fs::path file = input.kind == "survey" ? arguments.survey : input.kind == "layout" ? fs::path(input.path) : folder / input.path;
+    std::error_code unknown;
+    if (!fs::equivalent(file, arguments.output, unknown)) continue;
+    sink.add({.code = base::Code::output_failed,
+              .message = "the output " + arguments.output.string() + " is one of the report's own inputs",
+              .expected = "a file that the survey does not read",
+              .write = "-o " + (folder / "report.pdf").string()});
+    return true;
+  }
+  return false;
 }
 
 Exit typeset(const Arguments &arguments) {
   base::Diagnostics sink;
   const Set set = open_and_set(arguments, sink);
   if (set.pages) {
-    const std::string bytes = output::pdf(*set.pages, set.opened->images, sink);
-    if (sink.ok()) base::write_atomically(arguments.output, bytes, sink);
+    const std::string bytes = pdf_of(*set.pages, *set.opened, sink);
+    if (sink.ok() && !is_input(*set.opened, arguments, sink)) base::write_atomically(arguments.output, bytes, sink);
   }
   return finish(sink, arguments.format);
 }
@@ -101,7 +115,7 @@ void write_pages(const Set &set, const Arguments &arguments, base::Diagnostics &
   fs::create_directories(arguments.output, failed);
   for (std::size_t i = 0; i < set.pages->pages.size() && sink.ok(); ++i)
     base::write_atomically(arguments.output / fmt::format("page-{:03}.png", i + 1),
-                           output::png(*set.pages, i, set.opened->images, arguments.dpi), sink);
+                           png_of(*set.pages, i, *set.opened, arguments.dpi), sink);
 }
 
 Exit preview(const Arguments &arguments) {
@@ -119,8 +133,8 @@ Exit run(const Arguments &arguments) {
   case Command::assess: return assess(arguments);
   case Command::typeset: return typeset(arguments);
   case Command::preview: return preview(arguments);
-  case Command::schema: return print(survey::schema_json());
-  case Command::skeleton: return print(survey::skeleton_yaml());
+  case Command::schema: return print(survey_schema());
+  case Command::skeleton: return print(survey_skeleton());
   case Command::none: break;
   }
   return Exit::usage;

@@ -1,4 +1,8 @@
-#include "cli/arguments.h"
+#include <csignal>
+
 #include "cli/commands.h"
 
-int main(int argc, char **argv) { return strakebook::cli::run_guarded(argc, argv); }
+int main(int argc, char **argv) {
+  std::signal(SIGXFSZ, SIG_IGN); // a file size limit is an error of the write, not the end of the program
+  return strakebook::cli::run_guarded(argc, argv);
+}

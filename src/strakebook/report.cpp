@@ -2,6 +2,7 @@
 
 #include "strakebook/base/files.h"
 #include "strakebook/compose/compose.h"
+#include "strakebook/paper/output/output.h"
 #include "strakebook/paper/typeset/font_set.h"
 #include "strakebook/paper/typeset/typeset.h"
 #include "strakebook/photographs.h"
@@ -57,5 +58,17 @@ std::optional<page::Document> set_pages(const Case &the_case, const Resources &r
   if (!sink.ok()) return std::nullopt;
   return pages;
 }
+
+std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diagnostics &sink) {
+  return output::pdf(pages, the_case.images, sink);
+}
+
+std::string png_of(const page::Document &pages, std::size_t index, const Case &the_case, double dpi) {
+  return output::png(pages, index, the_case.images, dpi);
+}
+
+std::string assessment_json(const Case &the_case) { return assess::json(the_case.survey, the_case.assessment); }
+std::string survey_schema() { return survey::schema_json(); }
+std::string survey_skeleton() { return survey::skeleton_yaml(); }
 
 } // namespace strakebook

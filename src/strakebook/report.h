@@ -43,6 +43,17 @@ std::optional<Case> open_case(const std::filesystem::path &survey, const Resourc
 /// Composes and sets the pages; what cannot be set is added to `sink`. nullopt when anything in `sink` is an error.
 std::optional<page::Document> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink);
 
+/// The pages as a PDF file's bytes; empty, with the reason in `sink`, where they cannot be written.
+std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diagnostics &sink);
+
+/// One page as a PNG file's bytes, for a look before the report is made.
+std::string png_of(const page::Document &pages, std::size_t index, const Case &the_case, double dpi);
+
+/// Everything computed, as JSON; the survey file's JSON Schema; a commented survey to fill in.
+std::string assessment_json(const Case &the_case);
+std::string survey_schema();
+std::string survey_skeleton();
+
 /// The program's name and version as printed in the report: "strakebook 0.1.0".
 std::string tool_name();
 

@@ -38,7 +38,6 @@ namespace strakebook::base {
   X(pit_not_closed, "SB0403", "a pit whose depth, adjacent and remaining do not agree")                                \
   X(reading_implausible, "SB0404", "a reading that no plate here can have")                                            \
   X(doubler_on_doubler, "SB0405", "a doubler over a doubler")                                                          \
-  X(count_does_not_close, "SB0406", "planned, read, rejected and not-read marks do not add up")                        \
   X(photo_unreadable, "SB0407", "a photograph that is there but does not decode cleanly")                              \
   X(photo_missing, "SB0408", "a photograph named but not in the folder")                                               \
   X(photo_unused, "SB0409", "a photograph that no place or finding refers to")                                         \

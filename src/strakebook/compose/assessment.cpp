@@ -39,8 +39,10 @@ std::vector<content::Block> page(const Scope &scope, Numbering &numbering, const
 content::Section assessment(const Scope &scope) {
   auto out = section_of(scope);
   out.blocks.push_back(paragraph(scope.tell("assessment.margin-words"), look::lead));
-  if (scope.survey().report.state == survey::State::preliminary)
+  if (scope.survey().report.state == survey::State::preliminary) {
     out.blocks.push_back(paragraph(plain(scope.say("assessment.preliminary")), look::text));
+    return out;
+  }
   Numbering numbering;
   for (const auto &zone : scope.survey().zones)
     append(out.blocks,

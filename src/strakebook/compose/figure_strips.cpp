@@ -52,6 +52,7 @@ void add_extents(Drawing &to, double high, const std::vector<Extent> &items, Rea
     auto &number = add_label(to, {(a + b) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
     number.chip = true;
     number.target = item_id(item.id);
+    number.yields = true;
   }
 }
 

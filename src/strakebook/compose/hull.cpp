@@ -11,8 +11,10 @@ namespace {
 constexpr double rake = 0.035, shoulder = 0.06, counter = 0.012;
 constexpr int most_axis_numbers = 8;
 
+double metres_in(base::Unit unit) { return unit == base::Unit::foot ? 0.3048 : 1.0; } // international foot, exact
+
 double step_for(double length) {
-  for (const double step : {1.0, 2.0, 3.0, 5.0, 10.0})
+  for (const double step : {1.0, 2.0, 3.0, 5.0, 10.0, 15.0})
     if (length / step <= most_axis_numbers) return step;
   return 20.0;
 }
@@ -63,10 +65,12 @@ std::vector<const survey::Row *> rows_of_reach(const Scope &scope, const survey:
 content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about) {
   content::Axis axis{.side = side, .at = at, .ticks = {}, .numbers = {}, .title = {}};
   const auto hull = hull_extent(scope);
-  const double step = step_for(hull.to - hull.from);
-  const auto place = [&](double x) { return mirrored_about > 0 ? mirrored_about - x : x; };
-  for (double x = hull.from; x <= hull.to + 1e-9; x += 1.0) axis.ticks.push_back(place(x));
-  for (double x = hull.from; x <= hull.to + 1e-9; x += step) axis.numbers.emplace_back(place(x), std::to_string(static_cast<int>(x)));
+  const double unit = metres_in(scope.survey().datum.station_unit);
+  const double first = hull.from / unit, last = hull.to / unit, step = step_for(last - first);
+  const auto place = [&](double x) { return mirrored_about > 0 ? mirrored_about - x * unit : x * unit; };
+  constexpr double past_end = 1e-9;
+  for (double x = first; x <= last + past_end; x += 1.0) axis.ticks.push_back(place(x));
+  for (double x = first; x <= last + past_end; x += step) axis.numbers.emplace_back(place(x), std::to_string(static_cast<int>(x)));
   return axis;
 }
 

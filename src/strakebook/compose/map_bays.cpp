@@ -75,6 +75,7 @@ void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::
   if (summary == scope.assessment().rows.end() || !summary->min) return;
   auto &least = add_label(to, {to.x1, y + 0.5}, content::strong(" " + remaining_text(scope, zone.id, *summary->min)) + content::soft("  " + summary->worst), Anchor::left, Level::middle);
   least.target = mark_id(summary->worst);
+  least.yields = true;
 }
 
 std::string strip_head(const Scope &scope, Strip strip) {
@@ -139,7 +140,9 @@ Drawing map_of_bays(const Scope &scope, int first, int last) {
   }
   out.y0 = y;
   out.y1 = 0;
-  out.y = {content::Scale::Rule::named, "heat-row"};
+  const auto &style = scope.source.house.style;
+  const bool tall = style::measure(style, "heat-row") * (out.y1 - out.y0) > style::measure(style, "map-drawn");
+  out.y = tall ? content::Scale{content::Scale::Rule::fill, "map-drawn"} : content::Scale{content::Scale::Rule::named, "heat-row"};
   out.pad_left = "heat-names";
   out.pad_right = "heat-right";
   out.pad_top = "map-axis";

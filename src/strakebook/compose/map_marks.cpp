@@ -103,7 +103,9 @@ struct Unread {
 
 void add_word(Drawing &to, const Plan::Line &line, const Unread &run) {
   if (run.word.empty()) return;
-  add_label(to, {(run.from + run.to) / 2, line.lane_below}, content::italic(run.word), Anchor::centre, Level::middle).chip = true;
+  auto &word = add_label(to, {(run.from + run.to) / 2, line.lane_below}, content::italic(run.word), Anchor::centre, Level::middle);
+  word.chip = true;
+  word.yields = true;
 }
 
 void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
@@ -133,6 +135,7 @@ void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
     const std::string figure = remaining_text(scope, zone.id, result.remaining);
     auto &label = add_label(to, {x + beside, line.y}, result.lowest_of_row ? content::strong(figure) : plain(figure), Anchor::left, Level::middle);
     label.target = mark_id(mark.id());
+    label.yields = true;
     label.chip = true;
   }
   add_word(to, line, run);
@@ -153,6 +156,7 @@ void add_pits(Drawing &to, const Scope &scope, const Plan::Line &line) {
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, remaining)),
                             Anchor::centre, Level::middle);
     label.target = pit_id(pit.id);
+    label.yields = true;
   }
 }
 
@@ -162,6 +166,7 @@ void add_photos(Drawing &to, const Scope &scope, const Plan::Line &line) {
     auto &label = add_label(to, {metres_of(photo.at.station), line.lane_above}, plain(scope.say("map.photo", {{"n", photo.id}})), Anchor::centre, Level::middle);
     label.chip = true;
     label.target = photo_id(photo.id);
+    label.yields = true;
   }
 }
 
@@ -170,6 +175,7 @@ void add_names(Drawing &to, const Scope &scope, const Plan &plan) {
   for (const auto &line : plan.lines) {
     auto &name = add_label(to, {at, line.y}, content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), Anchor::right, Level::middle);
     name.text_style = "map-row";
+    name.yields = true;
   }
   for (const auto &strip : plan.strips) {
     const std::string word = strip.strip == Strip::port     ? scope.say("strips.port-head")
@@ -195,13 +201,13 @@ Drawing map_of_marks(const Scope &scope) {
   out.pad_top = "map-axis";
   out.pad_bottom = "map-axis";
   add_ground(out, scope, plan);
+  add_names(out, scope, plan);
   for (const auto &line : plan.lines) {
     add_line(out, {{plan.hull.from, line.y}, {plan.hull.to, line.y}}, "row-line");
     add_marks(out, scope, line);
     add_pits(out, scope, line);
     add_photos(out, scope, line);
   }
-  add_names(out, scope, plan);
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::top, 0));
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, out.y0));
   out.spoken = scope.say("map.spoken");

@@ -103,6 +103,7 @@ void add_words(Drawing &to, const Scope &scope, const std::vector<Station> &stat
     auto &word = add_label(to, {at.x, original / 2}, content::italic(status_word(scope, at.mark->status)), Anchor::centre, Level::middle);
     word.upwards = true;
     word.chip = true;
+    word.yields = true;
   }
 }
 
@@ -161,6 +162,7 @@ void add_pits(Drawing &to, const Frame &frame, const std::vector<const survey::P
     add_line(to, {{x, mouth}, {x, lane}}, "pit-line");
     auto &name = add_label(to, {x, lane}, plain(pit->id), Anchor::centre, Level::above);
     name.target = pit_id(pit->id);
+    name.yields = true;
   }
 }
 

@@ -82,5 +82,28 @@ TEST_CASE("no doubler over a doubler, where the recommendation names the zone") 
   survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
   survey.recommendations = {{.id = "1", .action = "pad weld", .at = {.zone = "B"}, .klass = "A", .deadline = words("now"),
                              .reason = words("thin"), .feasible = words("yes"), .proof = words("photographs")}};
+  survey.recommendations[0].alternative = words("an insert");
+  survey.recommendations[0].evidence = {"P2"};
+  survey.answer.refloat = words("with conditions");
+  survey.answer.refloat_conditions = words("after item 1");
   CHECK(says(only(reviewed(survey), Code::doubler_on_doubler), "recommendation 1"));
+}
+
+TEST_CASE("refloat advice does not contradict a class A item, an afloat survey or a decision") {
+  auto survey = sample::complete_final();
+  REQUIRE(survey.answer.refloat.text == "yes");
+  SECTION("class A") {
+    survey.recommendations = {{.id = "1", .action = "monitor", .at = {.zone = "B"}, .klass = "A", .deadline = words("now"),
+                               .reason = words("thin"), .feasible = words("yes"), .proof = words("photographs")}};
+  }
+  SECTION("afloat") { survey.conditions.out_of_water = base::Located<bool>{false, {}}; }
+  CHECK(says(only(reviewed(survey), Code::decision_incomplete), "refloat"));
+}
+
+TEST_CASE("a certificate that ran out before the inspection wants a limitation") {
+  auto survey = sample::complete_final();
+  survey.gauges[0].certificate_until = base::Located<base::Date>{survey.report.inspected->value, {}};
+  CHECK(reviewed(survey).empty());
+  survey.gauges[0].certificate_until->value.year -= 1;
+  CHECK(says(only(reviewed(survey), Code::block_check_failed), "certificate"));
 }

@@ -62,7 +62,9 @@ TEST_CASE("an adverse decision needs criterion, reason, evidence and alternative
   decision.criterion.clear();
   CHECK(says(only(reviewed(survey), Code::decision_incomplete), "lacks criterion"));
   decision.criterion = "inland-rule";
-  CHECK(says(only(reviewed(survey), Code::decision_incomplete), "inland-rule is none"));
+  decision.conflict->prefers = "inland-rule";
+  const auto both = reviewed(survey);
+  CHECK(std::any_of(both.begin(), both.end(), [](const auto &one) { return says(one, "inland-rule is none"); }));
 }
 
 TEST_CASE("a decision that is not adverse needs no alternatives, but a reason") {

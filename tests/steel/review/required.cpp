@@ -105,6 +105,8 @@ TEST_CASE("a preliminary carries no decisions and no recommendations, and is ask
   auto survey = sample::complete_final();
   survey.report.state = survey::State::preliminary;
   survey.surveyor.declaration = {};
+  CHECK(reviewed(survey).size() == 3); // decisions, advice, its reason
+  survey.answer.refloat = survey.answer.reason = {};
   const auto found = only(reviewed(survey), Code::state_content);
   CHECK(found.severity == Severity::error);
   CHECK(found.span.line == 50);

@@ -40,6 +40,7 @@ struct Label {
   Level level = Level::middle;
   bool upwards = false;  ///< reads upwards (status words in a gap)
   bool chip = false;     ///< on a small white ground
+  bool yields = false;   ///< left out where it finds no room; any other label that finds none is an error
   std::string id;        ///< links here and labels' targets, may be empty
   std::string target;    ///< the label links to this block id; may be empty
 };

@@ -1,5 +1,7 @@
 #include "strakebook/paper/typeset/drawing.h"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "strakebook/paper/typeset/drawing_axis.h"
@@ -26,6 +28,7 @@ struct Drawer {
   const Context &context;
   std::vector<PlacedText> &labels;
   std::vector<PlacedText> &shown; ///< all texts that were drawn
+  const std::vector<bool> &room;  ///< of each label: whether it is drawn
   std::size_t next = 0;
 
   void operator()(const content::Outline &outline) { draw_outline(outline, brush); }
@@ -36,7 +39,9 @@ struct Drawer {
     for (auto &text : placed_axis(axis, brush.scale, context)) show(std::move(text));
   }
   void operator()(const content::Label &label) {
-    PlacedText text = std::move(labels[next++]);
+    const std::size_t own = next++;
+    if (!room[own]) return;
+    PlacedText text = std::move(labels[own]);
     const Rect box = text.box;
     if (label.chip) ground(box);
     if (!label.id.empty()) brush.out.push_back(anchor(label.id, box.at));
@@ -85,6 +90,22 @@ void report_outside(const std::vector<PlacedText> &texts, std::span<const Rect> 
          "give the figure a wider margin in the layout, or a shorter label");
 }
 
+/// Which labels are drawn: one that yields goes where it would touch a label drawn before it or leave the figure.
+std::vector<bool> with_room(const content::Drawing &drawing, const std::vector<PlacedText> &labels, base::Size size) {
+  std::vector<bool> room;
+  std::vector<Rect> kept;
+  for (const auto &element : drawing.elements) {
+    const auto *label = std::get_if<content::Label>(&element);
+    if (!label) continue;
+    const Rect &box = labels[room.size()].box;
+    const bool fits = outside(std::span(&box, 1), {{}, size}, overlap_allowed).empty() &&
+                      std::ranges::none_of(kept, [&](const Rect &other) { return touch(box, other, overlap_allowed); });
+    room.push_back(fits || !label->yields);
+    if (room.back()) kept.push_back(box);
+  }
+  return room;
+}
+
 void check_labels(const std::vector<PlacedText> &texts, base::Size size, const Context &context) {
   if (texts.empty()) return;
   std::vector<Rect> boxes;
@@ -104,9 +125,10 @@ Fragment draw_at(const content::Drawing &drawing, const DrawingScale &scale, con
   Context own = context;
   own.id = id;
   auto labels = placed_labels(drawing, scale, own);
+  const auto room = with_room(drawing, labels, scale.size);
   std::vector<PlacedText> shown;
   const Brush brush{context.style, scale, id, fragment.items};
-  Drawer drawer{brush, own, labels, shown};
+  Drawer drawer{brush, own, labels, shown, room};
   for (const auto &element : drawing.elements) std::visit(drawer, element);
   check_labels(shown, scale.size, context);
   return fragment;

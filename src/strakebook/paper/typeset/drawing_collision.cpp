@@ -25,6 +25,10 @@ std::vector<std::size_t> from_left(std::span<const base::Rect> boxes) {
 
 } // namespace
 
+bool touch(const base::Rect &a, const base::Rect &b, base::Pt allowed) {
+  return !empty(a) && !empty(b) && shared(a, b) > allowed;
+}
+
 std::vector<Overlap> overlaps(std::span<const base::Rect> boxes, base::Pt allowed) {
   const auto order = from_left(boxes);
   std::vector<Overlap> found;

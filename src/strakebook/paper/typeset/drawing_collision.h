@@ -13,6 +13,9 @@ struct Overlap {
   base::Pt by;
 };
 
+/// Whether two boxes overlap by more than `allowed`. Empty boxes never do.
+bool touch(const base::Rect &a, const base::Rect &b, base::Pt allowed);
+
 /// Every pair of boxes that overlap by more than `allowed`, in the order of the list. Empty boxes never do.
 std::vector<Overlap> overlaps(std::span<const base::Rect> boxes, base::Pt allowed);
 

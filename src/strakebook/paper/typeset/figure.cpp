@@ -55,17 +55,18 @@ Panels panels_of(const content::Figure &figure, Pt width, const style::Style &st
   return panels;
 }
 
-/// Reports titles that run into one another.
-void check_titles(const Panel &panel, Pt width, const Context &context) {
-  const TextOptions options{page::Role::label, true, {}};
-  const Pt left = line_width(panel.title, style::text_style(context.style, "panel-title"), options, context);
-  const Pt right = line_width(panel.title_right, style::text_style(context.style, "figure-label"), options, context);
-  if (left + right <= width) return;
-  report(context, base::Code::label_collision, "the two titles of a panel in a figure do not fit side by side",
-         "titles that fit over the panel", "a shorter name, or a wider panel in the layout");
+Fragment stacked(Fragment upper, Fragment lower, Pt width) {
+  Fragment head;
+  head.first_baseline = upper.first_baseline;
+  head.size = {width, upper.size.height + lower.size.height};
+  const Pt down = upper.size.height;
+  append(head.items, std::move(upper), {});
+  append(head.items, std::move(lower), {{}, down});
+  return head;
 }
 
-/// Title at the left and at the right, on one baseline; nothing when both are empty.
+/// Title at the left and at the right, on one baseline, the right one under the left where both do not fit on one; nothing
+/// when both are empty.
 Fragment panel_head(const Panel &panel, Pt width, const Context &context) {
   if (panel.title.empty() && panel.title_right.empty()) return {};
   const TextOptions options{page::Role::label, true, {}};
@@ -73,6 +74,8 @@ Fragment panel_head(const Panel &panel, Pt width, const Context &context) {
   auto right = set_line(panel.title_right, style::text_style(context.style, "figure-label"), options, context);
   Fragment head;
   head.first_baseline = std::max(left.first_baseline, right.first_baseline);
+  const bool beside = left.size.width + right.size.width <= width;
+  if (!beside) return stacked(std::move(left), std::move(right), width);
   const Pt right_at = width - right.size.width;
   const Pt left_down = head.first_baseline - left.first_baseline;
   const Pt right_down = head.first_baseline - right.first_baseline;
@@ -91,7 +94,6 @@ Fragment set_panel(const Panel &panel, Pt width, ScaleLimit limit, const Context
   if (!panel.id.empty()) own.id = panel.id;
   Fragment set = panel_head(panel, width, own);
   if (!panel.id.empty()) set.items.insert(set.items.begin(), anchor(panel.id, {}));
-  check_titles(panel, width, own);
   const Pt gap = title_gap(set, context.style);
   stack(set, draw_at(panel.drawing, scaled(panel.drawing, context.style, width, limit), own, own.id), gap);
   return set;

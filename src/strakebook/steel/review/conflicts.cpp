@@ -40,8 +40,11 @@ Finding unanswered(const Subject &subject, const assess::ZoneResult &zone) {
           "an answer: the criterion preferred, a mark or pit that it rests on, and a full sentence", how_to_answer(zone)};
 }
 
-bool exists(const survey::Survey &survey, const std::string &place) {
-  return survey::mark_of(survey, place) || survey::pit_of(survey, place);
+bool in_zone(const survey::Survey &survey, const std::string &place, const std::string &zone) {
+  const auto *mark = survey::mark_of(survey, place);
+  const auto *pit = survey::pit_of(survey, place);
+  if (mark == nullptr && pit == nullptr) return false;
+  return survey::zone_of_row(survey, mark != nullptr ? mark->row : pit->at.row).id == zone;
 }
 
 std::vector<std::string> wrong_with(const Subject &subject, const assess::ZoneResult &zone,
@@ -53,7 +56,10 @@ std::vector<std::string> wrong_with(const Subject &subject, const assess::ZoneRe
   else if (!applicable(subject, zone, answer.prefers)) wrong.push_back(answer.prefers + " does not apply to this zone");
   if (answer.marks.empty()) wrong.push_back("no mark is cited");
   for (const std::string &mark : answer.marks)
-    if (!exists(subject.survey, mark)) wrong.push_back("there is no mark or pit " + mark);
+    if (!in_zone(subject.survey, mark, zone.zone)) wrong.push_back("there is no mark or pit " + mark + " in this zone");
+  if (const auto *decision = decision_of(subject.survey, zone.zone);
+      decision && !decision->criterion.empty() && !answer.prefers.empty() && decision->criterion != answer.prefers)
+    wrong.push_back("it prefers " + answer.prefers + " while the decision is governed by " + decision->criterion);
   if (!full_sentence(answer.because.text)) wrong.push_back("the reason is not a full sentence");
   return wrong;
 }

@@ -48,6 +48,8 @@ Findings required_fields(const Subject &subject);
 Findings required_rows(const Subject &subject);
 Findings conflicts(const Subject &subject);
 Findings decisions(const Subject &subject);
+/// Refloat advice that the decisions, a class A item or an afloat survey contradict.
+Findings advice(const Subject &subject);
 Findings instruments(const Subject &subject);
 Findings recommendations(const Subject &subject);
 Findings doublers(const Subject &subject);

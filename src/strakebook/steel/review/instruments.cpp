@@ -18,8 +18,11 @@ Length apart(const base::Measured &figure, const base::Measured &block) {
   return figure.value < block.value ? block.value - figure.value : figure.value - block.value;
 }
 
-std::vector<std::string> wrong_with(const survey::Gauge &gauge, Length agreement) {
+std::vector<std::string> wrong_with(const survey::Survey &survey, const survey::Gauge &gauge, Length agreement) {
   std::vector<std::string> wrong;
+  const auto &inspected = survey.report.inspected;
+  if (inspected && gauge.certificate_until && gauge.certificate_until->value < inspected->value)
+    wrong.push_back("its certificate ran out on " + base::iso(gauge.certificate_until->value) + ", before the inspection");
   if (!gauge.block) wrong.push_back("no block thickness is given");
   const auto check = [&](const std::optional<base::Measured> &figure, const std::string &when) {
     if (!figure) wrong.push_back("the check " + when + " is missing");
@@ -57,7 +60,7 @@ Findings instruments(const Subject &subject) {
   const Length agreement = subject.policy.block_agreement;
   for (const survey::Gauge &gauge : subject.survey.gauges) {
     if (!needs_check(subject.survey, gauge)) continue;
-    const auto wrong = wrong_with(gauge, agreement);
+    const auto wrong = wrong_with(subject.survey, gauge, agreement);
     if (wrong.empty() || covered(subject.survey, gauge)) continue;
     found.push_back({base::Code::block_check_failed, nearest(gauge.span, subject.survey.span),
                      "gauge " + gauge.id + ": " + listed(wrong) + ", and no limitation says so",

@@ -24,12 +24,14 @@ Findings preliminary_content(const survey::Survey &survey) {
   refuse_in_preliminary(found, survey.decisions, "decisions", survey.span);
   refuse_in_preliminary(found, survey.recommendations, "recommendations", survey.span);
   refuse_in_preliminary(found, survey.steelwork, "steelwork", survey.span);
+  for (const survey::Words *advice : {&survey.answer.refloat, &survey.answer.reason})
+    if (advice->given()) refuse_in_preliminary(found, std::vector{*advice}, "refloat advice or its reason", survey.span);
   return found;
 }
 
 Findings everything_a_final_needs(const Subject &subject) {
   Findings found;
-  for (const auto check : {required_fields, required_rows, conflicts, decisions, instruments, recommendations, doublers})
+  for (const auto check : {required_fields, required_rows, conflicts, decisions, advice, instruments, recommendations, doublers})
     std::ranges::move(check(subject), std::back_inserter(found));
   return found;
 }

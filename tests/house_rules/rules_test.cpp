@@ -1,0 +1,156 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <map>
+#include <regex>
+#include <set>
+
+#include "house_rules/source_files.h"
+
+using namespace house_rules;
+
+namespace {
+
+using Rooms = std::set<std::string>;
+
+/// The room table of DEVELOPERS.md: a room may include itself and these.
+const std::map<std::string, Rooms> table = {
+    {"base", {}},
+    {"steel/policy", {"base"}},
+    {"paper/style", {"base"}},
+    {"paper/media", {"base"}},
+    {"paper/content", {"base"}},
+    {"paper/page", {"base"}},
+    {"steel/survey", {"base", "steel/policy"}},
+    {"steel/assess", {"base", "steel/policy", "steel/survey"}},
+    {"steel/review", {"base", "steel/policy", "steel/survey", "steel/assess"}},
+    {"house", {"base", "steel/policy", "paper/style"}},
+    {"compose", {"base", "house", "steel/policy", "steel/survey", "steel/assess", "steel/review", "paper/content"}},
+    {"paper/typeset", {"base", "paper/style", "paper/content", "paper/page"}},
+    {"paper/output", {"base", "paper/page", "paper/media"}},
+    {"report",
+     {"base", "steel/policy", "steel/survey", "steel/assess", "steel/review", "paper/style", "paper/content",
+      "paper/page", "paper/media", "paper/typeset", "paper/output", "house", "compose"}},
+    {"cli", {"base", "report"}}};
+
+/// The room of a path as an include line writes it.
+std::string room_of(const std::string &path) {
+  if (path.rfind("cli/", 0) == 0) return "cli";
+  const auto inner = path.substr(std::string("strakebook/").size());
+  const auto slash = inner.find('/');
+  if (slash == std::string::npos) return "report";
+  const auto first = inner.substr(0, slash);
+  if (first != "steel" && first != "paper") return first;
+  return inner.substr(0, inner.find('/', slash + 1));
+}
+
+std::string name_of(const fs::path &path) { return fs::relative(path, root / "src").generic_string(); }
+
+/// Files under src in which a line holds `pattern`.
+std::set<std::string> files_with(const std::string &pattern) {
+  std::set<std::string> found;
+  const std::regex wanted(pattern);
+  for (const auto &path : files_under(root / "src", true))
+    for (const auto &line : lines_of(read(path)))
+      if (std::regex_search(line, wanted)) found.insert(name_of(path));
+  return found;
+}
+
+/// Functions longer than `limit` lines: one begins on an unindented line that ends in " {", and ends at an unindented "}".
+/// Functions longer than `limit` lines, by their first line: from a line that opens a body at some indent to the brace that
+/// closes it at the same indent. Members of a class count one by one.
+std::vector<std::string> long_functions(const fs::path &path, std::size_t limit) {
+  std::vector<std::string> found;
+  const std::regex opening(R"(^( {0,2})(?!namespace|class|struct|enum|union|if|for|while|switch|else|do)[A-Za-z~\[][^=]*\{$)");
+  const auto lines = lines_of(read(path));
+  std::smatch match;
+  for (std::size_t at = 0; at < lines.size(); ++at) {
+    if (!std::regex_search(lines[at], match, opening)) continue;
+    const std::string closing = match[1].str() + "}";
+    std::size_t end = at + 1;
+    while (end < lines.size() && lines[end].rfind(closing, 0) != 0) ++end;
+    if (end - at + 1 > limit) found.push_back(name_of(path) + ":" + std::to_string(at + 1));
+    at = end;
+  }
+  return found;
+}
+
+} // namespace
+
+TEST_CASE("every include keeps to the room table") {
+  const std::regex include(R"re(^\s*#include "((strakebook|cli)/[^"]+)")re");
+  for (const auto &path : files_under(root / "src", true)) {
+    const auto from = room_of(name_of(path));
+    INFO(name_of(path) << ": room " << from << " is not in the table");
+    REQUIRE(table.count(from) == 1);
+    for (const auto &line : lines_of(read(path))) {
+      std::smatch match;
+      if (!std::regex_search(line, match, include)) continue;
+      const auto to = room_of(match[1]);
+      INFO(name_of(path) << ": room " << from << " may not include " << to << ": " << line);
+      CHECK((from == to || table.at(from).count(to) == 1));
+    }
+  }
+}
+
+TEST_CASE("libraries stay in their rooms") {
+  for (const auto &file : files_with("#include <yaml-cpp")) {
+    INFO("yaml-cpp in " << file);
+    CHECK((file == "strakebook/base/yaml_tree.cpp" || file == "strakebook/base/yaml_tree.h"));
+  }
+  for (const auto &file : files_with("#include <(hpdf|qpdf|cairo)")) {
+    INFO("hpdf, qpdf or cairo in " << file);
+    CHECK(file.rfind("strakebook/paper/output/", 0) == 0);
+  }
+}
+
+TEST_CASE("no number or locale function of the C library") {
+  CHECK(files_with(R"(\b(stod|stof|strtod|strtof|atof|setlocale)\s*\()") == std::set<std::string>{});
+}
+
+TEST_CASE("files and functions keep to their lengths") {
+  for (const auto &path : files_under(root / "src", true)) {
+    INFO(name_of(path));
+    CHECK(lines_of(read(path)).size() <= 400);
+    CHECK(long_functions(path, 60) == std::vector<std::string>{});
+  }
+}
+
+TEST_CASE("every diagnostic code is expected by some test") {
+  std::string tests;
+  for (const auto &path : files_under(root / "tests", false))
+    if (path.string().find("house_rules") == std::string::npos) tests += read(path);
+  const auto codes = read(root / "src/strakebook/base/codes.h");
+  const std::regex entry(R"re(X\((\w+), "(SB\d{4})")re");
+  std::size_t count = 0;
+  for (std::sregex_iterator at(codes.begin(), codes.end(), entry), end; at != end; ++at, ++count) {
+    const auto name = (*at)[1].str(), number = (*at)[2].str();
+    INFO(number << " " << name << " appears in no test");
+    CHECK((tests.find(number) != std::string::npos || std::regex_search(tests, std::regex("[Cc]odes?::" + name + "\\b"))));
+  }
+  CHECK(count > 0);
+}
+
+TEST_CASE("the top level holds only what was agreed") {
+  const std::set<std::string> agreed = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "src",
+                                        "layouts",        "fonts",     "tests",         "example-surveys"};
+  std::set<std::string> seen;
+  for (const auto &entry : fs::directory_iterator(root)) {
+    const auto name = entry.path().filename().string();
+    if (name[0] != '.' && name != "build" && name != "report.pdf") seen.insert(name);
+  }
+  CHECK(seen == agreed);
+}
+
+TEST_CASE("the list of fonts names files that are there, and every face is listed") {
+  std::set<std::string> listed;
+  for (const auto &line : lines_of(read(root / "fonts/SHA256SUMS"))) {
+    INFO(line);
+    REQUIRE(line.size() > 66);
+    listed.insert(line.substr(66));
+    CHECK(fs::is_regular_file(root / "fonts" / line.substr(66)));
+  }
+  CHECK_FALSE(listed.empty());
+  for (const auto &path : files_under(root / "fonts", false))
+    if (path.extension() == ".ttf" || path.extension() == ".otf") CHECK(listed.count(path.filename().string()) == 1);
+}
