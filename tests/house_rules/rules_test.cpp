@@ -61,7 +61,7 @@ std::set<std::string> files_with(const std::string &pattern) {
 /// closes it at the same indent. Members of a class count one by one.
 std::vector<std::string> long_functions(const fs::path &path, std::size_t limit) {
   std::vector<std::string> found;
-  const std::regex opening(R"(^( {0,2})(?!namespace|class|struct|enum|union|if|for|while|switch|else|do)[A-Za-z~\[][^=]*\{$)");
+  const std::regex opening(R"(^( {0,2})(?!inline constexpr|namespace|class|struct|enum|union|if|for|while|switch|else|do)[A-Za-z~\[][^=]*\{$)");
   const auto lines = lines_of(read(path));
   std::smatch match;
   for (std::size_t at = 0; at < lines.size(); ++at) {

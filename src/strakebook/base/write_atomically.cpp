@@ -106,7 +106,8 @@ bool write_atomically(const std::filesystem::path &target, std::string_view byte
   if (failure.empty())
     return true;
   const SourceSpan named{std::make_shared<const SourceFile>(SourceFile{target.string(), ""}), 0, 0, 1};
-  sink.error(Code::output_failed, named, "the file was not written: " + failure);
+  sink.error(Code::output_failed, named, "the file was not written: " + failure, "a folder that is there, may be written to and has room",
+             "another place with -o, or make room there first");
   return false;
 }
 

@@ -63,7 +63,8 @@ void compare(Reading &reading, const base::Located<int> &declared, int found, st
                 found < declared.value
                     ? "all that were noted: something is cut short or left out, or the count is wrong"
                     : "as many as were noted: something stands there twice, or the count is wrong",
-                found < declared.value ? "" : fmt::format("{}, if nothing stands there twice", found));
+                found < declared.value ? fmt::format("what is missing, or {} if nothing more was noted", found)
+                                       : fmt::format("{}, if nothing stands there twice", found));
 }
 
 /// Gives each rejected mark its reason, and each reason its mark.
