@@ -56,7 +56,7 @@ std::set<std::string> files_with(const std::string &pattern) {
   return found;
 }
 
-/// Functions longer than `limit` lines: one begins on an unindented line that ends in " {", and ends at an unindented "}".
+
 /// Functions longer than `limit` lines, by their first line: from a line that opens a body at some indent to the brace that
 /// closes it at the same indent. Members of a class count one by one.
 std::vector<std::string> long_functions(const fs::path &path, std::size_t limit) {
