@@ -55,7 +55,7 @@ content::Section map(const Scope &scope) {
   legend.panels.push_back({content::strong(scope.say("map.tone")), {}, ramp_legend(scope), "figure/map/legend"});
   legend.notes = {signs(scope)};
   out.blocks.push_back(block(std::move(legend)));
-  if (needs_bays(scope)) out.blocks.push_back(not_met(scope, numbering));
+  if (needs_bays(scope)) out.blocks.push_back(not_met_list(scope, numbering));
   return out;
 }
 

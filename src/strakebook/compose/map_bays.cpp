@@ -21,10 +21,10 @@ constexpr std::size_t most_rows_one_by_one = 14;
 
 double spacing_of(const Scope &scope) { return scope.survey().datum.spacing ? metres_of(*scope.survey().datum.spacing) : 1; }
 
-/// A cell of the map: its lesser plate reading, or why it has none.
+/// A cell of the map: its lesser plate reading, and whether any of its marks does not meet its limit.
 struct Cell {
   std::optional<Length> least;
-  std::string mark;
+  bool short_of_limit = false;
 };
 
 using Cells = std::map<std::pair<std::string, int>, Cell>;
@@ -35,7 +35,9 @@ Cells cells_of(const Scope &scope) {
     const auto &mark = scope.survey().marks[i];
     const auto &result = scope.assessment().marks[i];
     auto &cell = out[{mark.row, bay_of(scope, mark.station)}];
-    if (result.used && (!cell.least || result.remaining < *cell.least)) cell = {result.remaining, mark.id()};
+    if (!result.used) continue;
+    cell.least = cell.least ? std::min(*cell.least, result.remaining) : result.remaining;
+    cell.short_of_limit = cell.short_of_limit || not_met(result.standing);
   }
   return out;
 }
@@ -50,11 +52,8 @@ void add_cell(Drawing &to, const Scope &scope, const survey::Zone &zone, const C
   add_box(to, low, high, ramp_meaning(scope, zone, *cell.least) + "-cell");
 }
 
-void outline_if_not_met(Drawing &to, const Scope &scope, const survey::Zone &zone, const Cell &cell, XY low) {
-  const auto limit = main_limit(scope, zone.id);
-  if (!cell.least || !limit) return;
-  if (verdict_against(scope, *limit, *cell.least, band_of(scope, zone.id, assess::Subject::Kind::plate)) != "meets")
-    add_box(to, low, {low.x + 1, low.y + 1}, "cell-not-met");
+void outline_if_not_met(Drawing &to, const Scope &, const survey::Zone &, const Cell &cell, XY low) {
+  if (cell.short_of_limit) add_box(to, low, {low.x + 1, low.y + 1}, "cell-not-met");
 }
 
 void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::Row &row, double y) {
@@ -164,23 +163,20 @@ struct NotMet {
 
 std::vector<NotMet> all_not_met(const Scope &scope) {
   std::vector<NotMet> found;
-  const auto consider = [&](const std::string &id, const std::string &row, Length remaining, assess::Subject::Kind kind) {
-    const auto &zone = survey::zone_of_row(scope.survey(), row);
-    if (const auto limit = main_limit(scope, zone.id); limit && verdict_against(scope, *limit, remaining, band_of(scope, zone.id, kind)) != "meets")
-      found.push_back({id, remaining, zone.id});
+  const auto consider = [&](const std::string &id, const std::string &row, const auto &result) {
+    if (not_met(result.standing)) found.push_back({id, result.remaining, survey::zone_of_row(scope.survey(), row).id});
   };
-  for (std::size_t i = 0; i < scope.survey().marks.size(); ++i)
-    if (const auto &result = scope.assessment().marks[i]; result.used)
-      consider(scope.survey().marks[i].id(), scope.survey().marks[i].row, result.remaining, assess::Subject::Kind::plate);
-  for (std::size_t i = 0; i < scope.survey().pits.size(); ++i)
-    consider(scope.survey().pits[i].id, scope.survey().pits[i].at.row, scope.assessment().pits[i].remaining, assess::Subject::Kind::pit);
+  for (const auto &result : scope.assessment().marks)
+    consider(scope.survey().marks[result.mark].id(), scope.survey().marks[result.mark].row, result);
+  for (const auto &result : scope.assessment().pits)
+    consider(scope.survey().pits[result.pit].id, scope.survey().pits[result.pit].at.row, result);
   std::ranges::stable_sort(found, {}, &NotMet::remaining);
   return found;
 }
 
 } // namespace
 
-content::Block not_met(const Scope &scope, Numbering &numbering) {
+content::Block not_met_list(const Scope &scope, Numbering &numbering) {
   const auto found = all_not_met(scope);
   if (found.empty()) return paragraph(plain(scope.say("map.all-met")), "note");
   auto table = labelled_table(scope, numbering, "small", scope.tell("map.not-met-caption", {{"n", plain(std::to_string(found.size()))}}),

@@ -110,8 +110,6 @@ void add_word(Drawing &to, const Plan::Line &line, const Unread &run) {
 
 void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
   const auto &zone = survey::zone_of_row(scope.survey(), line.row->id);
-  const auto limit = main_limit(scope, zone.id);
-  const Length band = band_of(scope, zone.id, assess::Subject::Kind::plate);
   Unread run;
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) {
     const auto &mark = scope.survey().marks[i];
@@ -130,8 +128,7 @@ void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
     }
     add_word(to, line, run);
     run = {};
-    const std::string verdict = limit ? verdict_against(scope, *limit, result.remaining, band) : "meets";
-    add_spot(to, {x, line.y}, "map-" + verdict, ramp_meaning(scope, zone, result.remaining));
+    add_spot(to, {x, line.y}, map_sign(result.standing), ramp_meaning(scope, zone, result.remaining));
     const std::string figure = remaining_text(scope, zone.id, result.remaining);
     auto &label = add_label(to, {x + beside, line.y}, result.lowest_of_row ? content::strong(figure) : plain(figure), Anchor::left, Level::middle);
     label.target = mark_id(mark.id());
@@ -147,11 +144,8 @@ void add_pits(Drawing &to, const Scope &scope, const Plan::Line &line) {
     if (pit.at.row != line.row->id) continue;
     const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
     const Length remaining = scope.assessment().pits[i].remaining;
-    const auto limit = main_limit(scope, zone.id);
-    const std::string verdict =
-        limit ? verdict_against(scope, *limit, remaining, band_of(scope, zone.id, assess::Subject::Kind::pit)) : "meets";
     const double x = metres_of(pit.at.station);
-    add_spot(to, {x, line.y - pit_lane}, "map-" + verdict, ramp_meaning(scope, zone, remaining));
+    add_spot(to, {x, line.y - pit_lane}, map_sign(scope.assessment().pits[i].standing), ramp_meaning(scope, zone, remaining));
     add_spot(to, {x, line.y - pit_lane}, "pit");
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, remaining)),
                             Anchor::centre, Level::middle);

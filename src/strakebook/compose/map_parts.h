@@ -18,6 +18,6 @@ int bay_count(const Scope &scope);
 /// The tones of the ramp with the bands they stand for.
 Drawing ramp_legend(const Scope &scope);
 /// Marks and pits that do not meet the limit that they are measured against, least first; a sentence where there is none.
-content::Block not_met(const Scope &scope, Numbering &numbering);
+content::Block not_met_list(const Scope &scope, Numbering &numbering);
 
 } // namespace strakebook::compose

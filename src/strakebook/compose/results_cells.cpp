@@ -16,12 +16,8 @@ content::Cell share_cell(const Scope &scope, const std::optional<assess::LossSha
   return cell(std::move(text));
 }
 
-content::Cell margin_cell(const Scope &scope, const std::optional<DrawnLimit> &limit, Length remaining, Length band) {
-  if (!limit) return dash_cell(scope);
-  assess::CriterionResult result;
-  result.limit = limit->remaining;
-  result.margin = remaining - limit->remaining;
-  return cell(margin_text(result, band));
+content::Cell margin_cell(const Scope &scope, const std::optional<assess::Standing> &standing) {
+  return standing ? cell(margin_text(standing->result, standing->band_nm)) : dash_cell(scope);
 }
 
 Inlines photo_links(const Scope &scope, const std::vector<std::string> &photos) {

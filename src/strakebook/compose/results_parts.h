@@ -16,7 +16,7 @@ std::vector<content::Block> notes_and_none_found(const Scope &scope, Numbering &
 /// "5 (0–10)" for a loss share: the nominal's figure, the range in soft behind it; a dash where no share is stated.
 content::Cell share_cell(const Scope &scope, const std::optional<assess::LossShare> &share);
 /// The margin over a limit, with its sign.
-content::Cell margin_cell(const Scope &scope, const std::optional<DrawnLimit> &limit, Length remaining, Length band);
+content::Cell margin_cell(const Scope &scope, const std::optional<assess::Standing> &standing);
 /// A dash.
 content::Cell dash_cell(const Scope &scope);
 /// Numbers of the photographs taken at a place, as links.

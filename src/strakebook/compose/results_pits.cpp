@@ -20,16 +20,15 @@ content::Cell optional_cell(const Scope &scope, const std::optional<base::Decima
 content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest) {
   const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
   const auto limit = main_limit(scope, zone.id);
-  const Length band = band_of(scope, zone.id, assess::Subject::Kind::pit);
   content::Cell remaining = cell(content::strong(remaining_text(scope, zone.id, result.remaining)));
-  if (limit) remaining.sign = verdict_against(scope, *limit, result.remaining, band);
+  if (result.standing) remaining.sign = verdict_meaning(result.standing->result.verdict);
   content::Cell glyph = cell(std::string());
   glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
                              limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.remaining),
                              widest});
   return row({cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
               std::move(remaining), std::move(glyph), cell(with_minus(base::mm_exact(result.loss, 1))), share_cell(scope, result.share),
-              margin_cell(scope, limit, result.remaining, band), pit.across ? cell(pit.across->raw) : dash_cell(scope),
+              margin_cell(scope, result.standing), pit.across ? cell(pit.across->raw) : dash_cell(scope),
               optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
               cell(photo_links(scope, pit.photos))},
              pit_id(pit.id), pit.span);

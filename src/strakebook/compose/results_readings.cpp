@@ -20,7 +20,7 @@ struct RowView {
   const survey::Row &row;
   const survey::Zone &zone;
   std::optional<DrawnLimit> limit;
-  Length band, widest;
+  Length widest;
   bool weak = false; ///< the original is told and not proved: neither it nor a loss is printed
 };
 
@@ -77,7 +77,7 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
     cells.push_back(original_cell(scope, view));
     cells.push_back(view.weak ? dash_cell(scope) : cell(with_minus(base::mm_exact(result.loss, 1))));
     cells.push_back(share_cell(scope, result.share));
-    cells.push_back(margin_cell(scope, view.limit, result.remaining, view.band));
+    cells.push_back(margin_cell(scope, result.standing));
   } else {
     cells.push_back(dash_cell(scope));
     cells.push_back(original_cell(scope, view));
@@ -135,7 +135,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) marks[scope.survey().marks[i].row].push_back(i);
   for (const auto &one : scope.survey().rows) {
     const auto &zone = survey::zone_of_row(scope.survey(), one.id);
-    const RowView view{one, zone, main_limit(scope, zone.id), band_of(scope, zone.id, assess::Subject::Kind::plate), widest,
+    const RowView view{one, zone, main_limit(scope, zone.id), widest,
                        assess::zone_result(scope.assessment(), zone.id).weak_basis};
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {

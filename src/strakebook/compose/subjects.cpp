@@ -40,19 +40,6 @@ const assess::Subject *subject_of_kind(const assess::ZoneResult &zone, assess::S
   return found == zone.subjects.end() ? nullptr : &*found;
 }
 
-const assess::CriterionResult *measured_against(const assess::Subject &subject) {
-  const assess::CriterionResult *least = nullptr;
-  for (const auto &result : subject.results) {
-    if (result.verdict == assess::Verdict::not_applicable)
-      continue;
-    if (result.governs)
-      return &result;
-    if (least == nullptr || result.margin < least->margin)
-      least = &result;
-  }
-  return least;
-}
-
 std::string criterion_name(const Scope &scope, std::string_view id) {
   const auto *found = criterion(scope, id);
   return found == nullptr ? std::string(id) : found->name;

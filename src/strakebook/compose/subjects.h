@@ -17,9 +17,7 @@ Found find_subject(const Scope &scope, std::string_view id);
 const assess::Subject *worst_of(const assess::ZoneResult &zone);
 const assess::Subject *subject_of_kind(const assess::ZoneResult &zone, assess::Subject::Kind kind);
 
-/// The criterion that a place is measured against: the governing one, else the applicable one with the least
-/// margin.
-const assess::CriterionResult *measured_against(const assess::Subject &subject);
+using assess::measured_against;
 
 /// "4.0 mm remaining" of a criterion of this survey.
 std::string criterion_name(const Scope &scope, std::string_view id);

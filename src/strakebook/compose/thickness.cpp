@@ -29,10 +29,9 @@ std::vector<DrawnLimit> limits_of(const Scope &scope, std::string_view zone) {
 }
 
 std::optional<DrawnLimit> main_limit(const Scope &scope, std::string_view zone) {
-  const auto *worst = worst_of(assess::zone_result(scope.assessment(), zone));
-  const auto *result = worst == nullptr ? nullptr : measured_against(*worst);
-  if (result == nullptr) return std::nullopt;
-  return DrawnLimit{result->criterion, result->limit, result->governs};
+  const auto limits = limits_of(scope, zone);
+  const auto found = std::ranges::find(limits, assess::zone_result(scope.assessment(), zone).measured_by, &DrawnLimit::criterion);
+  return found == limits.end() ? std::nullopt : std::optional(*found);
 }
 
 std::string limit_name(const Scope &scope, std::string_view id, Length limit) {
@@ -65,15 +64,12 @@ std::string ramp_meaning(const Scope &scope, const survey::Zone &zone, Length re
   return "ramp-" + std::to_string(band);
 }
 
-std::string verdict_against(const Scope &, const DrawnLimit &limit, Length remaining, Length band) {
-  const Length margin = remaining - limit.remaining;
-  if (margin >= band) return "meets";
-  return margin <= -band ? "falls-short" : "too-close";
+std::string map_sign(const std::optional<assess::Standing> &standing) {
+  return standing ? "map-" + verdict_meaning(standing->result.verdict) : std::string("map-unjudged");
 }
 
-Length band_of(const Scope &scope, std::string_view zone, assess::Subject::Kind kind) {
-  const auto *subject = subject_of_kind(assess::zone_result(scope.assessment(), zone), kind);
-  return subject == nullptr ? Length{} : subject->band_nm;
+bool not_met(const std::optional<assess::Standing> &standing) {
+  return standing && standing->result.verdict != assess::Verdict::meets;
 }
 
 } // namespace strakebook::compose

@@ -23,7 +23,7 @@ struct DrawnLimit {
 /// Every applicable limit of a zone, thinnest first.
 std::vector<DrawnLimit> limits_of(const Scope &scope, std::string_view zone);
 
-/// The limit that the zone's marks are measured against: the governing one, else the one with the least margin.
+/// The limit that the zone's marks are measured by.
 std::optional<DrawnLimit> main_limit(const Scope &scope, std::string_view zone);
 
 /// A limit named short at its line: "4.0", "20 %".
@@ -40,10 +40,11 @@ DrawnOriginal drawn_original(const Scope &scope, const survey::Zone &zone);
 /// a tone is an action; the thickest rung is split at the lower delivery bound.
 std::string ramp_meaning(const Scope &scope, const survey::Zone &zone, Length remaining);
 
-/// Least verdict symbol of a place against its main limit: "meets", "too-close" or "falls-short".
-std::string verdict_against(const Scope &scope, const DrawnLimit &limit, Length remaining, Length band);
+/// Name of the sign of a place on the map: "map-meets", "map-too-close", "map-falls-short"; "map-unjudged" where no criterion
+/// applies, so that nothing is drawn as if it met a limit.
+std::string map_sign(const std::optional<assess::Standing> &standing);
 
-/// The doubt drawn for a plate reading or a pit of a zone.
-Length band_of(const Scope &scope, std::string_view zone, assess::Subject::Kind kind);
+/// Whether a place is judged and does not meet its limit: too close to call, or short.
+bool not_met(const std::optional<assess::Standing> &standing);
 
 } // namespace strakebook::compose

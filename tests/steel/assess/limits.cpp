@@ -129,3 +129,24 @@ TEST_CASE("a thinner reading never improves a verdict") {
   }
   CHECK(improved == 0);
 }
+
+TEST_CASE("every place stands against its zone's limit with the doubt of its own gauge") {
+  sample::SurveyBuilder builder;
+  builder.zone("S", "6").row("PW", "S").marks("PW", {"4.9", "5.0"}).criteria({"absolute-4.0", "percent-20"});
+  auto survey = builder.made;
+  survey.gauges.push_back({.id = "poor", .u = sample::length("0.8")});
+  survey.marks[1].gauge = "poor"; // w = 1.645 x 0.8 = 1.316: wider than the 1.0 in hand
+  survey.decisions = {{.zone = "S", .action = "continue", .criterion = "absolute-4.0"}};
+  auto result = sample::assessed(survey);
+  CHECK(result.zones[0].measured_by == "absolute-4.0");
+  CHECK(result.marks[0].standing->result.verdict == assess::Verdict::meets);
+  CHECK(result.marks[1].standing->result.verdict == assess::Verdict::too_close);
+  CHECK(result.marks[1].standing->band_nm == sample::length("1.316"));
+
+  survey.decisions.clear(); // no criterion governs: the one with the least margin at the worst place
+  CHECK(sample::assessed(survey).zones[0].measured_by == "percent-20");
+  survey.criteria.clear(); // none at all: nothing stands as if it met something
+  result = sample::assessed(survey);
+  CHECK(result.zones[0].measured_by.empty());
+  CHECK_FALSE(result.marks[0].standing);
+}

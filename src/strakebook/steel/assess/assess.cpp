@@ -5,6 +5,7 @@
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/assess/criteria.h"
 #include "strakebook/steel/assess/readings.h"
+#include "strakebook/steel/assess/standings.h"
 #include "strakebook/steel/assess/zones.h"
 
 namespace strakebook::assess {
@@ -62,6 +63,7 @@ Assessment assess(const survey::Survey &survey, const policy::Policy &policy, ba
   result.pits = pit_results(survey, policy);
   result.rows = row_summaries(survey, result.marks);
   for (const survey::Zone &zone : survey.zones) result.zones.push_back(assess_zone(survey, policy, result, zone));
+  set_standings(result, survey, policy);
   set_coverage(result, survey, policy);
   set_worst(result, survey);
   return result;

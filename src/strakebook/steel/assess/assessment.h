@@ -23,24 +23,6 @@ struct LossShare {
   std::optional<Ratio> low, high; ///< over the delivery tolerance, or over the surviving nominals; absent: none named
 };
 
-/// What one mark says. `used` is false for marks not read, rejected or on a doubler.
-struct MarkResult {
-  std::size_t mark = 0;            ///< index into Survey::marks
-  bool used = false;
-  std::string left_out;            ///< why not used: a status word or "doubler"; empty when used
-  Length remaining;                ///< least of the repeats; meaningful when used
-  Length loss;                     ///< nominal - remaining; may be negative
-  std::optional<LossShare> share;  ///< absent with a weak basis
-  bool lowest_of_row = false;
-};
-
-struct PitResult {
-  std::size_t pit = 0;             ///< index into Survey::pits
-  Length remaining;                ///< adjacent - depth
-  Length loss;                     ///< nominal - remaining
-  std::optional<LossShare> share;
-};
-
 enum class Verdict { meets, too_close, falls_short, not_applicable };
 /// Where the bare figure stands, doubt aside: on the safe side, exactly at the limit (not over it), or past it.
 enum class Bare { inside, at_limit, over };
@@ -53,6 +35,32 @@ struct CriterionResult {
   Length margin;                   ///< remaining - limit; positive is in hand. Verdicts turn on the unrounded margin
   Bare bare = Bare::inside;
   bool governs = false;            ///< named by the zone's decision
+};
+
+/// A place against the one limit that its zone is measured by (see ZoneResult::measured_by), with its own gauge's doubt.
+struct Standing {
+  CriterionResult result;
+  Length band_nm;                  ///< the doubt w, rounded up to a nanometre, for print
+};
+
+/// What one mark says. `used` is false for marks not read, rejected or on a doubler.
+struct MarkResult {
+  std::size_t mark = 0;            ///< index into Survey::marks
+  bool used = false;
+  std::string left_out;            ///< why not used: a status word or "doubler"; empty when used
+  Length remaining;                ///< least of the repeats; meaningful when used
+  Length loss;                     ///< nominal - remaining; may be negative
+  std::optional<LossShare> share;  ///< absent with a weak basis
+  bool lowest_of_row = false;
+  std::optional<Standing> standing; ///< absent when not used, or when no criterion applies to the zone
+};
+
+struct PitResult {
+  std::size_t pit = 0;             ///< index into Survey::pits
+  Length remaining;                ///< adjacent - depth
+  Length loss;                     ///< nominal - remaining
+  std::optional<LossShare> share;
+  std::optional<Standing> standing; ///< absent when no criterion applies to the zone
 };
 
 /// One subject of a zone (its lowest plate reading, or its worst pit) against every criterion.
@@ -100,6 +108,9 @@ struct ZoneResult {
   std::string worst;               ///< lowest plate reading's mark
   std::optional<std::string> worst_pit;
   std::vector<Subject> subjects;   ///< plate first, then the worst pit; empty: nothing usable
+  /// Criterion that the zone's marks and pits are measured by: the governing one, else the applicable one with the least
+  /// margin at the worst subject. Empty: none applies, and no place of the zone has a standing.
+  std::string measured_by;
   std::vector<Nominal> nominals;   ///< for a weak basis
   bool weak_basis = false;
   std::optional<LossShare> general_loss; ///< at the lowest plate reading
@@ -140,6 +151,10 @@ Assessment assess(const survey::Survey &survey, const policy::Policy &policy, ba
 
 /// The whole assessment as JSON; lengths as decimal strings in mm, shares as fractions "41/120", two-space indent.
 std::string json(const survey::Survey &survey, const Assessment &assessment);
+
+/// The criterion that a place is measured against: the governing one, else the applicable one with the least margin; nullptr
+/// when none applies.
+const CriterionResult *measured_against(const Subject &subject);
 
 const ZoneResult &zone_result(const Assessment &assessment, std::string_view zone);
 

@@ -56,6 +56,25 @@ Json form(const policy::RuleWorking &working) {
           {"c", text(working.c)}};
 }
 
+Json form(const CriterionResult &result) {
+  Json out = {{"criterion", result.criterion}, {"verdict", word_of(result.verdict)}, {"governs", result.governs}};
+  if (result.verdict == Verdict::not_applicable) {
+    out["why_not"] = result.why_not;
+    return out;
+  }
+  out["limit"] = text(result.limit);
+  out["margin"] = text(result.margin);
+  out["bare"] = word_of(result.bare);
+  return out;
+}
+
+Json form(const std::optional<Standing> &standing) {
+  if (!standing) return nullptr;
+  Json out = form(standing->result);
+  out["band"] = text(standing->band_nm);
+  return out;
+}
+
 Json form(const survey::Survey &survey, const MarkResult &result) {
   const survey::Mark &mark = survey.marks[result.mark];
   Json out = {{"mark", mark.id()}, {"used", result.used}};
@@ -67,12 +86,13 @@ Json form(const survey::Survey &survey, const MarkResult &result) {
   out["loss"] = text(result.loss);
   out["share"] = form(result.share);
   out["lowest_of_row"] = result.lowest_of_row;
+  out["standing"] = form(result.standing);
   return out;
 }
 
 Json form(const survey::Survey &survey, const PitResult &result) {
   return {{"pit", survey.pits[result.pit].id}, {"remaining", text(result.remaining)}, {"loss", text(result.loss)},
-          {"share", form(result.share)}};
+          {"share", form(result.share)}, {"standing", form(result.standing)}};
 }
 
 Json form(const RowSummary &row) {
@@ -83,18 +103,6 @@ Json form(const RowSummary &row) {
           {"mean", mean_mm(row.mean_nm)},
           {"worst", named(row.worst)},
           {"worst_loss", row.worst.empty() ? Json(nullptr) : Json(text(row.worst_loss))}};
-}
-
-Json form(const CriterionResult &result) {
-  Json out = {{"criterion", result.criterion}, {"verdict", word_of(result.verdict)}, {"governs", result.governs}};
-  if (result.verdict == Verdict::not_applicable) {
-    out["why_not"] = result.why_not;
-    return out;
-  }
-  out["limit"] = text(result.limit);
-  out["margin"] = text(result.margin);
-  out["bare"] = word_of(result.bare);
-  return out;
 }
 
 // Declared before the lists that call them: a template finds in this namespace only what stands above it.
@@ -132,6 +140,7 @@ Json form(const ZoneResult &zone) {
           {"mean", mean_mm(zone.mean_nm)},
           {"worst", named(zone.worst)},
           {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},
+          {"measured_by", named(zone.measured_by)},
           {"weak_basis", zone.weak_basis},
           {"nominals", list(zone.nominals)},
           {"alive_low", optional(zone.alive_low)},

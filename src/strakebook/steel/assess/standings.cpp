@@ -1,0 +1,55 @@
+#include "strakebook/steel/assess/standings.h"
+
+#include <algorithm>
+
+#include "strakebook/steel/assess/criteria.h"
+#include "strakebook/steel/assess/readings.h"
+
+namespace strakebook::assess {
+
+namespace {
+
+std::string measured_by(const ZoneResult &zone) {
+  const auto worst = std::ranges::min_element(zone.subjects, {}, &Subject::remaining);
+  const auto *result = worst == zone.subjects.end() ? nullptr : measured_against(*worst);
+  return result == nullptr ? std::string() : result->criterion;
+}
+
+Standing standing(const Spot &spot, const Limit &limit, const policy::DecisionRule &rule) {
+  Subject judged = against(spot, {limit}, rule);
+  return {.result = std::move(judged.results.front()), .band_nm = judged.band_nm};
+}
+
+void set_in_zone(Assessment &result, const survey::Survey &survey, const policy::Policy &policy, const ZoneResult &zone) {
+  const auto limits = limits_for(survey, *survey::zone_of(survey, zone.zone), policy, result.criteria, result.workings);
+  const auto limit = std::ranges::find(limits, zone.measured_by, &Limit::criterion);
+  if (limit == limits.end()) return;
+  for (const std::size_t i : marks_of_zone(survey, zone.zone))
+    if (MarkResult &mark = result.marks[i]; mark.used)
+      mark.standing = standing({Subject::Kind::plate, survey.marks[i].id(), mark.remaining, plate_doubt(survey, survey.marks[i])},
+                               *limit, policy.decision);
+  for (const std::size_t i : pits_of_zone(survey, zone.zone))
+    result.pits[i].standing = standing({Subject::Kind::pit, survey.pits[i].id, result.pits[i].remaining, pit_doubt(survey, survey.pits[i])},
+                                       *limit, policy.decision);
+}
+
+} // namespace
+
+const CriterionResult *measured_against(const Subject &subject) {
+  const CriterionResult *least = nullptr;
+  for (const CriterionResult &result : subject.results) {
+    if (result.verdict == Verdict::not_applicable) continue;
+    if (result.governs) return &result;
+    if (least == nullptr || result.margin < least->margin) least = &result;
+  }
+  return least;
+}
+
+void set_standings(Assessment &result, const survey::Survey &survey, const policy::Policy &policy) {
+  for (ZoneResult &zone : result.zones) {
+    zone.measured_by = measured_by(zone);
+    set_in_zone(result, survey, policy, zone);
+  }
+}
+
+} // namespace strakebook::assess
