@@ -15,7 +15,10 @@ using sample::result_of;
 
 namespace {
 
-policy::DecisionRule band(const std::string &factor) { return {.band = sample::decimal(factor)}; }
+/// Doubt of a gauge with the standard uncertainty `u`, or of none.
+assess::Doubt doubt(const std::string &factor, const std::string &u = "0") {
+  return {.u2 = assess::variance(length(u)), .factor = sample::decimal(factor)};
+}
 
 assess::CriterionResult plate(const std::string &nominal, const std::string &figure, const std::string &criterion) {
   auto survey = sample::SurveyBuilder().zone("W", nominal).row("PW", "W").marks("PW", {figure}).criteria({criterion});
@@ -43,7 +46,7 @@ TEST_CASE("without a band, at the limit meets and one nanometre less falls short
       const auto limits = assess::limits_for(survey.made, survey.made.zones[0], sample::house(), {criterion}, {});
       const auto at = [&](std::int64_t off) {
         const auto limit = Length::nanometres(tenths * 100'000 * (200 - halves) / 200);
-        return assess::against({.remaining = limit + Length::nanometres(off)}, limits, band("0")).results[0];
+        return assess::against({.remaining = limit + Length::nanometres(off)}, limits).results[0];
       };
       const auto below = at(-1), on = at(0), above = at(1);
       wrong += below.bare != Bare::over || on.bare != Bare::at_limit || above.bare != Bare::inside;
@@ -60,7 +63,7 @@ TEST_CASE("a limit that is no whole nanometre is printed rounded up and judged u
   const policy::Criterion criterion{.id = "p", .kind = policy::CriterionKind::percent, .most_loss = {15, 100}};
   const auto limits = assess::limits_for(survey.made, survey.made.zones[0], sample::house(), {criterion}, {});
   const auto at = [&](std::int64_t nm) {
-    return assess::against({.remaining = Length::nanometres(nm)}, limits, band("0")).results[0];
+    return assess::against({.remaining = Length::nanometres(nm)}, limits).results[0];
   };
   CHECK(at(337'344).limit == Length::nanometres(337'344));
   CHECK(at(337'344).bare == Bare::inside);
@@ -70,21 +73,20 @@ TEST_CASE("a limit that is no whole nanometre is printed rounded up and judged u
 
 TEST_CASE("the band is closed at its ends: w exactly is called, a nanometre inside is not") {
   // u 0.1, band 1.645: w = 0.1645 exactly
-  const auto u2 = assess::variance(length("0.1"));
-  const auto verdict = [&](std::int64_t nm) { return assess::judged(Fraction{nm, 1}, band("1.645"), u2); };
+  const auto verdict = [&](std::int64_t nm) { return assess::judged(Fraction{nm, 1}, doubt("1.645", "0.1")); };
   CHECK(verdict(164'500) == Verdict::meets);
   CHECK(verdict(164'499) == Verdict::too_close);
   CHECK(verdict(0) == Verdict::too_close);
   CHECK(verdict(-164'499) == Verdict::too_close);
   CHECK(verdict(-164'500) == Verdict::falls_short);
-  CHECK(assess::band(band("1.645"), u2) == length("0.1645"));
+  CHECK(assess::band(doubt("1.645", "0.1")) == length("0.1645"));
 }
 
 // JCGM 106:2012, guard band on a lower limit; computed: minimum 3.81, U = 0.20 (k = 2) accepts from 4.01, rejects to 3.61.
 TEST_CASE("the decision rule of JCGM 106:2012 with k = 2") {
   const auto verdict = [](const char *figure) {
     const auto margin = length(figure) - length("3.81");
-    return assess::judged(Fraction{margin.nm(), 1}, band("2"), assess::variance(length("0.1")));
+    return assess::judged(Fraction{margin.nm(), 1}, doubt("2", "0.1"));
   };
   CHECK(verdict("4.01") == Verdict::meets);
   CHECK(verdict("4.009999") == Verdict::too_close);

@@ -84,40 +84,15 @@ Limit limit_for(const survey::Zone &zone, const policy::Policy &policy, const Cr
   return limit;
 }
 
-CriterionResult result_for(const Spot &spot, const Limit &limit, const policy::DecisionRule &rule) {
+CriterionResult result_for(const Spot &spot, const Limit &limit) {
   CriterionResult result{.criterion = limit.criterion, .why_not = limit.why_not, .governs = limit.governs};
   if (!limit.exact_nm) return result;
   const Fraction margin = Fraction{spot.remaining.nm(), 1} + Fraction{-limit.exact_nm->num, limit.exact_nm->den};
-  result.verdict = judged(margin, rule, spot.u2);
+  result.verdict = judged(margin, spot.doubt);
   result.bare = bare(margin);
   result.limit = Length::nanometres(policy::rounded_up(*limit.exact_nm));
   result.margin = spot.remaining - result.limit;
   return result;
-}
-
-template <class Counts> std::optional<Length> greatest_doubt(const survey::Survey &survey, Counts counts) {
-  std::optional<Length> greatest;
-  for (const survey::Gauge &gauge : survey.gauges)
-    if (counts(gauge) && (!greatest || gauge.u > *greatest)) greatest = gauge.u;
-  return greatest;
-}
-
-Length greatest_of_all(const survey::Survey &survey) {
-  return greatest_doubt(survey, [](const survey::Gauge &) { return true; }).value_or(Length{});
-}
-
-Length doubt_of(const survey::Survey &survey, std::string_view gauge) {
-  const survey::Gauge *found = survey::gauge_of(survey, gauge);
-  return found ? found->u : greatest_of_all(survey);
-}
-
-Length doubt_beside(const survey::Survey &survey, const survey::Pit &pit) {
-  const auto on_row = greatest_doubt(survey, [&](const survey::Gauge &gauge) {
-    return std::ranges::any_of(survey.marks, [&](const survey::Mark &mark) {
-      return mark.row == pit.at.row && mark.status == survey::Status::read && mark.gauge == gauge.id;
-    });
-  });
-  return on_row ? *on_row : greatest_of_all(survey);
 }
 
 } // namespace
@@ -162,18 +137,10 @@ std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &
   return limits;
 }
 
-Subject against(const Spot &spot, const std::vector<Limit> &limits, const policy::DecisionRule &rule) {
-  Subject subject{.kind = spot.kind, .id = spot.id, .remaining = spot.remaining, .band_nm = band(rule, spot.u2), .results = {}};
-  for (const Limit &limit : limits) subject.results.push_back(result_for(spot, limit, rule));
+Subject against(const Spot &spot, const std::vector<Limit> &limits) {
+  Subject subject{.kind = spot.kind, .id = spot.id, .remaining = spot.remaining, .band_nm = band(spot.doubt), .results = {}};
+  for (const Limit &limit : limits) subject.results.push_back(result_for(spot, limit));
   return subject;
-}
-
-Variance plate_doubt(const survey::Survey &survey, const survey::Mark &mark) {
-  return variance(doubt_of(survey, mark.gauge));
-}
-
-Variance pit_doubt(const survey::Survey &survey, const survey::Pit &pit) {
-  return policy::sum(variance(doubt_of(survey, pit.gauge)), variance(doubt_beside(survey, pit)));
 }
 
 } // namespace strakebook::assess

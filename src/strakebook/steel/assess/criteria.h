@@ -30,15 +30,8 @@ struct Spot {
   Subject::Kind kind = Subject::Kind::plate;
   std::string id;
   Length remaining;
-  Variance u2 = 0;
+  Doubt doubt;
 };
-Subject against(const Spot &spot, const std::vector<Limit> &limits, const policy::DecisionRule &rule);
-
-/// Doubt of a plate reading: its gauge's. A gauge that the survey does not list counts as the most doubtful one it does.
-Variance plate_doubt(const survey::Survey &survey, const survey::Mark &mark);
-
-/// Doubt under a pit: its depth gauge's and the thickness gauge's that read the steel beside it. The file does not say which
-/// that was, so it is the most doubtful gauge used at a mark of the pit's row; where none is, of all.
-Variance pit_doubt(const survey::Survey &survey, const survey::Pit &pit);
+Subject against(const Spot &spot, const std::vector<Limit> &limits);
 
 } // namespace strakebook::assess

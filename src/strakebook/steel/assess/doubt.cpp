@@ -7,9 +7,9 @@ using policy::square;
 
 namespace {
 
-Fraction band_squared(const policy::DecisionRule &rule, Variance u2) {
-  const Fraction factor = policy::fraction(rule.band.ratio());
-  return factor * factor * Fraction{u2, 1};
+Fraction band_squared(const Doubt &doubt) {
+  const Fraction factor = policy::fraction(doubt.factor.ratio());
+  return factor * factor * Fraction{doubt.u2, 1};
 }
 
 bool reaches(Fraction margin, Fraction w2) { // |margin| >= w
@@ -20,12 +20,12 @@ bool reaches(Fraction margin, Fraction w2) { // |margin| >= w
 
 Variance variance(Length u) { return square(u.nm()); }
 
-Length band(const policy::DecisionRule &rule, Variance u2) {
-  return Length::nanometres(policy::root_up(band_squared(rule, u2)));
+Length band(const Doubt &doubt) {
+  return Length::nanometres(policy::root_up(band_squared(doubt)));
 }
 
-Verdict judged(Fraction margin_nm, const policy::DecisionRule &rule, Variance u2) {
-  if (!reaches(margin_nm, band_squared(rule, u2))) return Verdict::too_close;
+Verdict judged(Fraction margin_nm, const Doubt &doubt) {
+  if (!reaches(margin_nm, band_squared(doubt))) return Verdict::too_close;
   return margin_nm.num >= 0 ? Verdict::meets : Verdict::falls_short;
 }
 

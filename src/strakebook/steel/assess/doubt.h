@@ -13,12 +13,18 @@ using policy::Fraction;
 using Variance = Wide;
 Variance variance(Length u);
 
+/// How far a figure may be off: w = factor * sqrt(u2).
+struct Doubt {
+  Variance u2 = 0;
+  base::Decimal factor; ///< 0: simple acceptance, doubt aside
+};
+
 /// w rounded up to the next nanometre: for print, never for a verdict.
-Length band(const policy::DecisionRule &rule, Variance u2);
+Length band(const Doubt &doubt);
 
 /// meets: margin >= w; falls short: margin <= -w; between them too close to call. Compared by squares, exactly. With no
 /// doubt at all a margin of nought meets.
-Verdict judged(Fraction margin_nm, const policy::DecisionRule &rule, Variance u2);
+Verdict judged(Fraction margin_nm, const Doubt &doubt);
 
 /// Where the bare figure stands: nought is at the limit, which is not over it.
 Bare bare(Fraction margin_nm);

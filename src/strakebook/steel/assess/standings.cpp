@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "strakebook/steel/assess/criteria.h"
 #include "strakebook/steel/assess/readings.h"
+#include "strakebook/steel/assess/spots.h"
 
 namespace strakebook::assess {
 
@@ -15,8 +15,8 @@ std::string measured_by(const ZoneResult &zone) {
   return result == nullptr ? std::string() : result->criterion;
 }
 
-Standing standing(const Spot &spot, const Limit &limit, const policy::DecisionRule &rule) {
-  Subject judged = against(spot, {limit}, rule);
+Standing standing(const Spot &spot, const Limit &limit) {
+  Subject judged = against(spot, {limit});
   return {.result = std::move(judged.results.front()), .band_nm = judged.band_nm};
 }
 
@@ -25,12 +25,9 @@ void set_in_zone(Assessment &result, const survey::Survey &survey, const policy:
   const auto limit = std::ranges::find(limits, zone.measured_by, &Limit::criterion);
   if (limit == limits.end()) return;
   for (const std::size_t i : marks_of_zone(survey, zone.zone))
-    if (MarkResult &mark = result.marks[i]; mark.used)
-      mark.standing = standing({Subject::Kind::plate, survey.marks[i].id(), mark.remaining, plate_doubt(survey, survey.marks[i])},
-                               *limit, policy.decision);
+    if (MarkResult &mark = result.marks[i]; mark.used) mark.standing = standing(plate_spot(survey, policy, mark), *limit);
   for (const std::size_t i : pits_of_zone(survey, zone.zone))
-    result.pits[i].standing = standing({Subject::Kind::pit, survey.pits[i].id, result.pits[i].remaining, pit_doubt(survey, survey.pits[i])},
-                                       *limit, policy.decision);
+    result.pits[i].standing = standing(pit_spot(survey, policy, result.pits[i]), *limit);
 }
 
 } // namespace

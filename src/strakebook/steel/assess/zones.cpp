@@ -2,29 +2,21 @@
 
 #include <algorithm>
 
-#include "strakebook/steel/assess/criteria.h"
 #include "strakebook/steel/assess/ladder.h"
 #include "strakebook/steel/assess/originals.h"
 #include "strakebook/steel/assess/readings.h"
+#include "strakebook/steel/assess/spots.h"
 
 namespace strakebook::assess {
 
 namespace {
 
 /// The places of a zone that are judged: its lowest plate reading, then its worst pit.
-std::vector<Spot> spots_of(const survey::Survey &survey, const Assessment &so_far, std::optional<std::size_t> mark,
-                           std::optional<std::size_t> pit) {
+std::vector<Spot> spots_of(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
+                           std::optional<std::size_t> mark, std::optional<std::size_t> pit) {
   std::vector<Spot> spots;
-  if (mark)
-    spots.push_back({.kind = Subject::Kind::plate,
-                     .id = survey.marks[*mark].id(),
-                     .remaining = so_far.marks[*mark].remaining,
-                     .u2 = plate_doubt(survey, survey.marks[*mark])});
-  if (pit)
-    spots.push_back({.kind = Subject::Kind::pit,
-                     .id = survey.pits[*pit].id,
-                     .remaining = so_far.pits[*pit].remaining,
-                     .u2 = pit_doubt(survey, survey.pits[*pit])});
+  if (mark) spots.push_back(plate_spot(survey, policy, so_far.marks[*mark]));
+  if (pit) spots.push_back(pit_spot(survey, policy, so_far.pits[*pit]));
   return spots;
 }
 
@@ -116,8 +108,8 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   set_statistics(result, survey, so_far, all, pit);
 
   const auto limits = limits_for(survey, zone, policy, so_far.criteria, so_far.workings);
-  for (const Spot &spot : spots_of(survey, so_far, all.worst, pit))
-    result.subjects.push_back(against(spot, limits, policy.decision));
+  for (const Spot &spot : spots_of(survey, policy, so_far, all.worst, pit))
+    result.subjects.push_back(against(spot, limits));
   find_conflict(result);
 
   set_originals(result, zone, policy);
