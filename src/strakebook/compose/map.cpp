@@ -16,12 +16,28 @@ namespace {
 
 constexpr int most_bays_on_a_page = 55;
 
-Inlines signs(const Scope &scope) {
+Inlines verdict_signs(const Scope &scope) {
   using assess::Verdict;
   return scope.tell("map.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
                                   {"close", verdict_sign(scope, Verdict::too_close)},
                                   {"short", verdict_sign(scope, Verdict::falls_short)},
                                   {"unread", Inlines{content::Sign{"not-read", scope.say("map.unread-spoken")}}}});
+}
+
+bool draws_unjudged(const Scope &scope) {
+  const auto unjudged = [](const auto &place) { return !place.standing; };
+  return std::ranges::any_of(scope.assessment().marks, [&](const auto &mark) { return mark.used && unjudged(mark); }) ||
+         std::ranges::any_of(scope.assessment().pits, unjudged);
+}
+
+/// What the signs on the map say; of the rarer ones, those that this map has.
+Inlines signs(const Scope &scope) {
+  Inlines out = verdict_signs(scope);
+  if (draws_unjudged(scope)) out = out + plain(" " + scope.say("map.unjudged"));
+  if (!scope.survey().pits.empty()) out = out + plain(" " + scope.say("map.pitted"));
+  if (!scope.survey().limitations.empty()) out = out + plain(" " + scope.say("map.unseen"));
+  if (!scope.survey().doublers.empty()) out = out + plain(" " + scope.say("map.doubled"));
+  return out;
 }
 
 Inlines counts(const Scope &scope) {
