@@ -16,11 +16,12 @@ Block eyebrow(std::string words) { return paragraph(plain(std::move(words)), loo
 
 namespace {
 
+/// A date where there is one: the words that go with it stand beside the item.
 content::Row item_row(const Scope &scope, const survey::Recommendation &item) {
   const std::string target = item_id(item.id);
-  Inlines deadline = item.deadline.given() ? prose(scope, item.deadline.text)
-                     : item.by             ? plain(date(scope, item.by->value))
-                                           : not_given(scope);
+  Inlines deadline = item.by                 ? plain(date(scope, item.by->value))
+                     : item.deadline.given() ? prose(scope, item.deadline.text)
+                                             : not_given(scope);
   return row({cell(content::strong(item.id)), cell(item.klass), cell(link(target, item.title.text)),
               cell(reach_words(scope, item.at)), cell(std::move(deadline)), cell(page_link(target))});
 }
