@@ -81,7 +81,7 @@ inline policy::Policy house() {
   policy.criteria_order.push_back("inland-rule");
   policy.criteria["inland-rule"] = {.id = "inland-rule", .name = "inland rule minimum",
                                     .kind = policy::CriterionKind::rule_minimum, .rule = inland_rule()};
-  policy.decision = {.name = "guard band", .band = decimal("1.645")};
+  policy.decision = {.name = "guard band", .band = decimal("1.645"), .coverage = percent("95")};
   policy.extent = {.most_per_m2 = decimal("3"), .under_percent = decimal("5")};
   policy.ladder = ladder();
   for (const char *id : {"continue", "monitor", "clean and recoat", "no opinion"}) policy.actions[id] = {.id = id, .name = id};
@@ -93,6 +93,9 @@ inline policy::Policy house() {
   policy.bases = {{"mill certificate", {"mill certificate", false}}, {"owner's word", {"owner's word", true}}};
   for (const char *size : {"4", "5", "6", "8", "10", "12"}) policy.usual_nominals.push_back(length(size));
   policy.block_agreement = length("0.1");
+  policy.retake_within = length("0.3");
+  policy.single_echo = {.least = decimal("2"), .most = decimal("2.5")};
+  policy.repeat_spread = length("0.3");
   policy.least_marks = 3;
   policy.least_read = {1, 2};
   policy.spot_check_per_m2 = decimal("1");

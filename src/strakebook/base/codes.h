@@ -45,6 +45,9 @@ namespace strakebook::base {
   X(reading_over_original, "SB0411", "a reading above the original thickness and its tolerance")                       \
   X(neighbour_jump, "SB0412", "a reading far from its neighbours")                                                     \
   X(unequal_repeats, "SB0413", "repeats at one mark that lie far apart")                                               \
+  X(doubt_unclear, "SB0421", "a gauge's doubt, or a part of it, is given in two ways or in none")                      \
+  X(velocity_unclear, "SB0422", "a true velocity without the velocity that was set, or without its basis")             \
+  X(coating_unused, "SB0423", "a coating thickness that no reading of its set needs")                                  \
   X(required_missing, "SB0501", "a final report lacks something required")                                             \
   X(conflict_unanswered, "SB0502", "criteria contradict each other and no answer is given")                            \
   X(answer_incomplete, "SB0503", "an answer to a conflict lacks a criterion, a mark or a full sentence")               \
@@ -55,6 +58,7 @@ namespace strakebook::base {
   X(warning_unacknowledged, "SB0508", "a final report with a warning that nobody acknowledged")                        \
   X(recommendation_incomplete, "SB0509", "a recommendation lacks deadline, reason, feasibility or proof")              \
   X(state_content, "SB0510", "content that this state of report may not carry")                                        \
+  X(single_echo_open, "SB0511", "single echoes through a coating of unknown thickness without a limitation")           \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

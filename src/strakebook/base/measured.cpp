@@ -18,11 +18,12 @@ struct UnitFacts {
 };
 
 // International inch (1959): 25.4 mm exactly; a foot is 12, a thou 1/1000 of it.
-constexpr std::array<UnitFacts, 5> units{{{Unit::millimetre, "mm", 1'000'000},
+constexpr std::array<UnitFacts, 6> units{{{Unit::millimetre, "mm", 1'000'000},
                                           {Unit::metre, "m", 1'000'000'000},
                                           {Unit::inch, "in", 25'400'000},
                                           {Unit::thou, "thou", 25'400},
-                                          {Unit::foot, "ft", 304'800'000}}};
+                                          {Unit::foot, "ft", 304'800'000},
+                                          {Unit::micrometre, "um", 1'000}}};
 
 constexpr Wide longest_nm = static_cast<Wide>(1'000) * 1'000'000'000;
 constexpr std::int64_t finest_fraction = 64;

@@ -8,9 +8,9 @@
 
 namespace strakebook::base {
 
-enum class Unit { millimetre, metre, inch, thou, foot };
+enum class Unit { millimetre, metre, inch, thou, foot, micrometre };
 
-std::string_view name_of(Unit unit); ///< "mm", "m", "in", "thou", "ft"
+std::string_view name_of(Unit unit); ///< "mm", "m", "in", "thou", "ft", "um"
 std::optional<Unit> unit_named(std::string_view word);
 
 /// A length as somebody wrote it: the exact value with the raw text kept beside it.

@@ -43,10 +43,22 @@ void read_extent(const YamlNode &node, policy::ExtentRule &into, Diagnostics &si
 }
 
 void read_doubt(const YamlNode &node, policy::DecisionRule &into, Diagnostics &sink) {
-  Binding(sink).need("name", into.name).need("band", into.band).need("source", into.source).apply(node);
+  Binding(sink)
+      .need("name", into.name)
+      .need("band", into.band)
+      .need("coverage", into.coverage)
+      .need("source", into.source)
+      .apply(node);
   if (into.band.digits < 0)
     sink.error(Code::out_of_range, node.find("band")->span, "a band of doubt cannot be negative",
                "0 or more");
+}
+
+void read_single_echo(const YamlNode &node, policy::SingleEcho &into, Diagnostics &sink) {
+  Binding(sink).need("least", into.least).need("most", into.most).apply(node);
+  if (into.most.ratio() < into.least.ratio())
+    sink.error(Code::layout_order, node.span, "the most that a single echo counts is less than the least",
+               "least, and a most that is not below it");
 }
 
 void read_checks(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
@@ -54,6 +66,9 @@ void read_checks(const YamlNode &node, policy::Policy &into, Diagnostics &sink) 
       .need("repeat-spread", into.repeat_spread)
       .need("neighbour-jump", into.neighbour_jump)
       .need("block-agreement", into.block_agreement)
+      .need("retake-within", into.retake_within)
+      .by("single-echo-factor", true,
+          [&](const YamlNode &n) { read_single_echo(n, into.single_echo, sink); })
       .need("spot-check-per-m2", into.spot_check_per_m2)
       .apply(node);
 }

@@ -26,6 +26,7 @@ struct Direction {
 const std::vector<Direction> &directions() {
   static const std::vector<Direction> table{
       {{"policy", "doubt", "band"}, Way::up},
+      {{"policy", "doubt", "coverage"}, Way::up},
       {{"policy", "extent", "most-per-m2"}, Way::down},
       {{"policy", "extent", "under"}, Way::down},
       {{"policy", "actions", "*", "adverse"}, Way::to_yes},
@@ -36,6 +37,9 @@ const std::vector<Direction> &directions() {
       {{"policy", "checks", "repeat-spread"}, Way::down},
       {{"policy", "checks", "neighbour-jump"}, Way::down},
       {{"policy", "checks", "block-agreement"}, Way::down},
+      {{"policy", "checks", "retake-within"}, Way::up},
+      {{"policy", "checks", "single-echo-factor", "least"}, Way::up},
+      {{"policy", "checks", "single-echo-factor", "most"}, Way::up},
       {{"policy", "checks", "spot-check-per-m2"}, Way::up},
       {{"policy", "opinion", "least-marks"}, Way::up},
       {{"policy", "opinion", "least-read"}, Way::up},

@@ -4,7 +4,10 @@
 
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/assess/criteria.h"
+#include "strakebook/steel/assess/gauges.h"
+#include "strakebook/steel/assess/low_side.h"
 #include "strakebook/steel/assess/readings.h"
+#include "strakebook/steel/assess/retakes.h"
 #include "strakebook/steel/assess/standings.h"
 #include "strakebook/steel/assess/zones.h"
 
@@ -35,16 +38,22 @@ void set_coverage(Assessment &result, const survey::Survey &survey, const policy
 /// Goes over marks, then pits, in order; the first of equals stays the worst.
 template <class See> void each_place(const survey::Survey &survey, const Assessment &result, See see) {
   for (const MarkResult &mark : result.marks)
-    if (mark.used) see(survey.marks[mark.mark].id(), mark.remaining, mark.share);
-  for (const PitResult &pit : result.pits) see(survey.pits[pit.pit].id, pit.remaining, pit.share);
+    if (mark.used) see(survey.marks[mark.mark].id(), mark.judged(), mark.share);
+  for (const PitResult &pit : result.pits) see(survey.pits[pit.pit].id, pit.judged(), pit.share);
+}
+
+int repeats_apart(const survey::Survey &survey, Length most) {
+  return static_cast<int>(std::ranges::count_if(survey.marks, [&](const survey::Mark &mark) {
+    return mark.status == survey::Status::read && survey::spread(mark) > most;
+  }));
 }
 
 void set_worst(Assessment &result, const survey::Survey &survey) {
   std::optional<Ratio> greatest;
-  each_place(survey, result, [&](const std::string &id, Length remaining, const std::optional<LossShare> &share) {
-    if (result.worst.empty() || remaining < result.worst_remaining) {
+  each_place(survey, result, [&](const std::string &id, Length judged, const std::optional<LossShare> &share) {
+    if (result.worst.empty() || judged < result.worst_remaining) {
       result.worst = id;
-      result.worst_remaining = remaining;
+      result.worst_remaining = judged;
     }
     if (share && (!greatest || share->nominal > *greatest)) {
       greatest = share->nominal;
@@ -59,14 +68,23 @@ Assessment assess(const survey::Survey &survey, const policy::Policy &policy, ba
   Assessment result;
   result.criteria = criteria_in_use(survey, policy);
   result.workings = rule_workings(survey, result.criteria, sink);
+  result.gauges = gauge_results(survey, policy);
   result.marks = mark_results(survey, policy);
   result.pits = pit_results(survey, policy);
+  set_low_sides(result, survey, policy);
   result.rows = row_summaries(survey, result.marks);
   for (const survey::Zone &zone : survey.zones) result.zones.push_back(assess_zone(survey, policy, result, zone));
   set_standings(result, survey, policy);
   set_coverage(result, survey, policy);
   set_worst(result, survey);
+  result.repeats_apart = repeats_apart(survey, policy.repeat_spread);
+  result.retakes = retakes(result, survey, policy);
   return result;
+}
+
+const GaugeResult *gauge_result(const Assessment &assessment, std::string_view gauge) {
+  const auto found = std::ranges::find(assessment.gauges, gauge, &GaugeResult::gauge);
+  return found == assessment.gauges.end() ? nullptr : &*found;
 }
 
 const ZoneResult &zone_result(const Assessment &assessment, std::string_view zone) {

@@ -8,6 +8,7 @@
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/base/length.h"
 #include "strakebook/base/ratio.h"
+#include "strakebook/steel/assess/gauge_result.h"
 #include "strakebook/steel/policy/policy.h"
 #include "strakebook/steel/survey/survey.h"
 
@@ -32,7 +33,7 @@ struct CriterionResult {
   Verdict verdict = Verdict::not_applicable;
   std::string why_not;             ///< reason word of not_applicable: "weak-basis", "scope", "inputs"
   Length limit;                    ///< as a remaining thickness, rounded up to the next nanometre if not exact
-  Length margin;                   ///< remaining - limit; positive is in hand. Verdicts turn on the unrounded margin
+  Length margin;                   ///< what it is judged by - limit; positive is in hand. Verdicts turn on the unrounded margin
   Bare bare = Bare::inside;
   bool governs = false;            ///< named by the zone's decision
 };
@@ -43,24 +44,44 @@ struct Standing {
   Length band_nm;                  ///< the doubt w, rounded up to a nanometre, for print
 };
 
+/// What a single echo shows too much, least and most, for the film that it was read through.
+struct OverRead {
+  Length least, most;
+};
+
 /// What one mark says. `used` is false for marks not read, rejected or on a doubler.
 struct MarkResult {
   std::size_t mark = 0;            ///< index into Survey::marks
   bool used = false;
   std::string left_out;            ///< why not used: a status word or "doubler"; empty when used
-  Length remaining;                ///< least of the repeats; meaningful when used
-  Length loss;                     ///< nominal - remaining; may be negative
+  Length remaining;                ///< least or mean of the repeats, as its set says; meaningful when used
+  std::optional<Length> low;       ///< what it is judged by where that is less: see low_side.h
+  std::optional<OverRead> over_read; ///< of a single echo through a film of known thickness
+  bool indicative = false;         ///< by an indicative gauge, or single echo through a film of unknown thickness
+  Length loss;                     ///< nominal - judged(); may be negative
   std::optional<LossShare> share;  ///< absent with a weak basis
   bool lowest_of_row = false;
   std::optional<Standing> standing; ///< absent when not used, or when no criterion applies to the zone
+  Length judged() const { return low.value_or(remaining); }
 };
 
 struct PitResult {
   std::size_t pit = 0;             ///< index into Survey::pits
   Length remaining;                ///< adjacent - depth
-  Length loss;                     ///< nominal - remaining
+  std::optional<Length> low;       ///< what it is judged by where that is less
+  bool indicative = false;         ///< by an indicative gauge, of depth or beside it
+  Length loss;                     ///< nominal - judged()
   std::optional<LossShare> share;
   std::optional<Standing> standing; ///< absent when no criterion applies to the zone
+  Length judged() const { return low.value_or(remaining); }
+};
+
+/// An indicative mark or pit near a limit that applies to it.
+struct Retake {
+  std::string place;               ///< "PW 9" or "P3"
+  std::string criterion;           ///< of those within the policy's retake_within, the nearest
+  Length limit;
+  Length off;                      ///< the nearer of the figure displayed and the figure judged, less the limit
 };
 
 /// One subject of a zone (its lowest plate reading, or its worst pit) against every criterion.
@@ -68,7 +89,12 @@ struct Subject {
   enum class Kind { plate, pit } kind = Kind::plate;
   std::string id;                  ///< "PW 9" or "P3"
   Length remaining;
+  std::optional<Length> low;       ///< what it is judged by where that is less
+  bool indicative = false;
+  Length u;                        ///< standard uncertainty, rounded up to a nanometre
+  base::Decimal factor;            ///< w is factor * u
   Length band_nm;                  ///< the doubt w, rounded up to a nanometre, for print
+  Length judged() const { return low.value_or(remaining); }
   std::vector<CriterionResult> results; ///< in the order of Assessment::criteria
 };
 
@@ -83,7 +109,7 @@ struct RowSummary {
   Count count;
   std::optional<Length> min, max;
   std::optional<Ratio> mean_nm;    ///< exact mean in nanometres
-  std::string worst;               ///< mark id; empty: none used
+  std::string worst;               ///< mark id of the least displayed; empty: none used
   Length worst_loss;
 };
 
@@ -105,7 +131,8 @@ struct ZoneResult {
   Count count;
   std::optional<Length> min, max;
   std::optional<Ratio> mean_nm;
-  std::string worst;               ///< lowest plate reading's mark
+  std::string least;               ///< mark of the least displayed, min
+  std::string worst;               ///< mark of the lowest plate reading as it is judged
   std::optional<std::string> worst_pit;
   std::vector<Subject> subjects;   ///< plate first, then the worst pit; empty: nothing usable
   /// Criterion that the zone's marks and pits are measured by: the governing one, else the applicable one with the least
@@ -134,6 +161,7 @@ struct ZoneResult {
 struct Assessment {
   std::vector<policy::Criterion> criteria;  ///< the ones this survey uses, in print order
   std::map<std::string, policy::RuleWorking> workings; ///< "criterion/plating" -> working of the formula
+  std::vector<GaugeResult> gauges;          ///< one for each Survey::gauges, same order
   std::vector<MarkResult> marks;            ///< one for each Survey::marks, same order
   std::vector<PitResult> pits;              ///< one for each Survey::pits, same order
   std::vector<RowSummary> rows;             ///< one for each Survey::rows, same order
@@ -141,8 +169,10 @@ struct Assessment {
   Count coverage;                           ///< whole survey
   std::optional<Ratio> marks_per_m2;        ///< read marks over the zones' area, when every zone gives one
   bool spot_check = false;
-  std::string worst;                        ///< mark or pit with the least remaining of all
-  Length worst_remaining;
+  int repeats_apart = 0;                    ///< marks read whose repeats lie further apart than the policy allows
+  std::vector<Retake> retakes;              ///< marks in order, then pits
+  std::string worst;                        ///< mark or pit that is judged by the least of all
+  Length worst_remaining;                   ///< what it is judged by
   std::string worst_loss;                   ///< mark or pit with the greatest loss share among strong bases; empty: none
 };
 
@@ -156,6 +186,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment);
 /// when none applies.
 const CriterionResult *measured_against(const Subject &subject);
 
+const GaugeResult *gauge_result(const Assessment &assessment, std::string_view gauge); ///< nullptr: no such gauge
 const ZoneResult &zone_result(const Assessment &assessment, std::string_view zone);
 
 } // namespace strakebook::assess

@@ -87,11 +87,11 @@ Limit limit_for(const survey::Zone &zone, const policy::Policy &policy, const Cr
 CriterionResult result_for(const Spot &spot, const Limit &limit) {
   CriterionResult result{.criterion = limit.criterion, .why_not = limit.why_not, .governs = limit.governs};
   if (!limit.exact_nm) return result;
-  const Fraction margin = Fraction{spot.remaining.nm(), 1} + Fraction{-limit.exact_nm->num, limit.exact_nm->den};
+  const Fraction margin = Fraction{spot.judged().nm(), 1} + Fraction{-limit.exact_nm->num, limit.exact_nm->den};
   result.verdict = judged(margin, spot.doubt);
   result.bare = bare(margin);
   result.limit = Length::nanometres(policy::rounded_up(*limit.exact_nm));
-  result.margin = spot.remaining - result.limit;
+  result.margin = spot.judged() - result.limit;
   return result;
 }
 
@@ -138,7 +138,15 @@ std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &
 }
 
 Subject against(const Spot &spot, const std::vector<Limit> &limits) {
-  Subject subject{.kind = spot.kind, .id = spot.id, .remaining = spot.remaining, .band_nm = band(spot.doubt), .results = {}};
+  Subject subject{.kind = spot.kind,
+                  .id = spot.id,
+                  .remaining = spot.remaining,
+                  .low = spot.low,
+                  .indicative = spot.indicative,
+                  .u = uncertainty(spot.doubt),
+                  .factor = spot.doubt.factor,
+                  .band_nm = band(spot.doubt),
+                  .results = {}};
   for (const Limit &limit : limits) subject.results.push_back(result_for(spot, limit));
   return subject;
 }

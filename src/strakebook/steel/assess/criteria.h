@@ -29,8 +29,11 @@ std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &
 struct Spot {
   Subject::Kind kind = Subject::Kind::plate;
   std::string id;
-  Length remaining;
+  Length remaining;          ///< as displayed
+  std::optional<Length> low; ///< what it is judged by where that is less
+  bool indicative = false;
   Doubt doubt;
+  Length judged() const { return low.value_or(remaining); }
 };
 Subject against(const Spot &spot, const std::vector<Limit> &limits);
 

@@ -20,6 +20,8 @@ bool reaches(Fraction margin, Fraction w2) { // |margin| >= w
 
 Variance variance(Length u) { return square(u.nm()); }
 
+Length uncertainty(const Doubt &doubt) { return Length::nanometres(policy::root_up({doubt.u2, 1})); }
+
 Length band(const Doubt &doubt) {
   return Length::nanometres(policy::root_up(band_squared(doubt)));
 }

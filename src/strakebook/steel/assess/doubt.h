@@ -19,6 +19,9 @@ struct Doubt {
   base::Decimal factor; ///< 0: simple acceptance, doubt aside
 };
 
+/// u rounded up to the next nanometre: for print.
+Length uncertainty(const Doubt &doubt);
+
 /// w rounded up to the next nanometre: for print, never for a verdict.
 Length band(const Doubt &doubt);
 

@@ -2,6 +2,7 @@
 
 #include "strakebook/base/decimal.h"
 #include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/assess/json_gauge.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/policy/fraction.h"
 
@@ -82,7 +83,11 @@ Json form(const survey::Survey &survey, const MarkResult &result) {
     out["left_out"] = result.left_out;
     return out;
   }
+  out["reduce"] = word_of(mark.reduce);
   out["remaining"] = text(result.remaining);
+  out["low_side"] = optional(result.low);
+  out["indicative"] = result.indicative;
+  if (result.over_read) out["over_read"] = {{"least", text(result.over_read->least)}, {"most", text(result.over_read->most)}};
   out["loss"] = text(result.loss);
   out["share"] = form(result.share);
   out["lowest_of_row"] = result.lowest_of_row;
@@ -91,7 +96,8 @@ Json form(const survey::Survey &survey, const MarkResult &result) {
 }
 
 Json form(const survey::Survey &survey, const PitResult &result) {
-  return {{"pit", survey.pits[result.pit].id}, {"remaining", text(result.remaining)}, {"loss", text(result.loss)},
+  return {{"pit", survey.pits[result.pit].id}, {"remaining", text(result.remaining)}, {"low_side", optional(result.low)},
+          {"indicative", result.indicative}, {"loss", text(result.loss)},
           {"share", form(result.share)}, {"standing", form(result.standing)}};
 }
 
@@ -110,6 +116,10 @@ Json form(const Subject &subject);
 Json form(const Nominal &nominal);
 Json form(const ZoneResult &zone);
 
+Json form(const Retake &retake) {
+  return {{"place", retake.place}, {"criterion", retake.criterion}, {"limit", text(retake.limit)}, {"off", text(retake.off)}};
+}
+
 template <class Items> Json list(const Items &items) {
   Json out = Json::array();
   for (const auto &item : items) out.push_back(form(item));
@@ -124,7 +134,8 @@ template <class Items> Json list(const survey::Survey &survey, const Items &item
 
 Json form(const Subject &subject) {
   return {{"kind", word_of(subject.kind)}, {"id", subject.id}, {"remaining", text(subject.remaining)},
-          {"band", text(subject.band_nm)}, {"results", list(subject.results)}};
+          {"low_side", optional(subject.low)}, {"indicative", subject.indicative}, {"u", text(subject.u)},
+          {"factor", base::to_text(subject.factor)}, {"band", text(subject.band_nm)}, {"results", list(subject.results)}};
 }
 
 Json form(const Nominal &nominal) {
@@ -138,6 +149,7 @@ Json form(const ZoneResult &zone) {
           {"min", optional(zone.min)},
           {"max", optional(zone.max)},
           {"mean", mean_mm(zone.mean_nm)},
+          {"least", named(zone.least)},
           {"worst", named(zone.worst)},
           {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},
           {"measured_by", named(zone.measured_by)},
@@ -169,12 +181,16 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["coverage"] = form(assessment.coverage);
   out["marks_per_m2"] = optional(assessment.marks_per_m2);
   out["spot_check"] = assessment.spot_check;
+  out["repeats_apart"] = assessment.repeats_apart;
+  out["retakes"] = list(assessment.retakes);
   out["worst"] = named(assessment.worst);
   out["worst_remaining"] = assessment.worst.empty() ? Json(nullptr) : Json(text(assessment.worst_remaining));
   out["worst_loss"] = named(assessment.worst_loss);
   out["criteria"] = list(assessment.criteria);
   out["workings"] = Json::object();
   for (const auto &[key, working] : assessment.workings) out["workings"][key] = form(working);
+  out["gauges"] = Json::array();
+  for (const auto &gauge : assessment.gauges) out["gauges"].push_back(gauge_json(gauge));
   out["zones"] = list(assessment.zones);
   out["rows"] = list(assessment.rows);
   out["marks"] = list(survey, assessment.marks);

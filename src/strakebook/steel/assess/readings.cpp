@@ -11,9 +11,10 @@ namespace strakebook::assess {
 
 namespace {
 
-Length least(const survey::Mark &mark) {
-  if (mark.repeats.empty()) throw std::logic_error("a mark read without a figure: " + mark.id());
-  return std::ranges::min(mark.repeats, {}, &base::Measured::value).value;
+Length mean_of(const std::vector<base::Measured> &repeats) {
+  std::int64_t sum_nm = 0;
+  for (const base::Measured &repeat : repeats) sum_nm += repeat.value.nm();
+  return Length::nanometres(sum_nm / static_cast<std::int64_t>(repeats.size()));
 }
 
 MarkResult result_of(const survey::Survey &survey, const policy::Policy &policy, std::size_t index) {
@@ -29,7 +30,7 @@ MarkResult result_of(const survey::Survey &survey, const policy::Policy &policy,
   }
   const survey::Zone &zone = survey::zone_of_row(survey, mark.row);
   result.used = true;
-  result.remaining = least(mark);
+  result.remaining = reduced(mark);
   result.loss = zone.original.nominal.value - result.remaining;
   result.share = loss_share(zone, policy, result.remaining);
   return result;
@@ -58,6 +59,12 @@ bool in_zone(const survey::Survey &survey, std::string_view row, std::string_vie
 }
 
 } // namespace
+
+Length reduced(const survey::Mark &mark) {
+  if (mark.repeats.empty()) throw std::logic_error("a mark read without a figure: " + mark.id());
+  if (mark.reduce == survey::Reduction::mean_of_repeats) return mean_of(mark.repeats);
+  return std::ranges::min(mark.repeats, {}, &base::Measured::value).value;
+}
 
 std::vector<MarkResult> mark_results(const survey::Survey &survey, const policy::Policy &policy) {
   std::vector<MarkResult> results;
@@ -89,8 +96,9 @@ Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, s
     sum_nm += result.remaining.nm();
     if (!tally.min || result.remaining < *tally.min) {
       tally.min = result.remaining;
-      tally.worst = i;
+      tally.least = i;
     }
+    if (!tally.worst || result.judged() < results[*tally.worst].judged()) tally.worst = i;
     if (!tally.max || result.remaining > *tally.max) tally.max = result.remaining;
   }
   if (tally.count.used > 0) tally.mean_nm = base::reduced({sum_nm, tally.count.used});
@@ -111,7 +119,7 @@ std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_
 
 std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits) {
   if (pits.empty()) return std::nullopt;
-  return *std::ranges::min_element(pits, {}, [&](std::size_t i) { return results[i].remaining; });
+  return *std::ranges::min_element(pits, {}, [&](std::size_t i) { return results[i].judged(); });
 }
 
 std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<MarkResult> results) {
@@ -120,10 +128,10 @@ std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<Ma
     const Tally all = tally(survey, results, marks_of_row(survey, row.id));
     RowSummary summary{.row = row.id, .count = all.count, .min = all.min, .max = all.max, .mean_nm = all.mean_nm,
                        .worst = {}, .worst_loss = {}};
-    if (all.worst) {
-      results[*all.worst].lowest_of_row = true;
-      summary.worst = survey.marks[*all.worst].id();
-      summary.worst_loss = results[*all.worst].loss;
+    if (all.least) {
+      results[*all.least].lowest_of_row = true;
+      summary.worst = survey.marks[*all.least].id();
+      summary.worst_loss = results[*all.least].loss;
     }
     rows.push_back(std::move(summary));
   }

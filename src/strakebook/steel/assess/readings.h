@@ -7,11 +7,13 @@
 /// What marks and pits say one by one, and what many of them say together.
 namespace strakebook::assess {
 
-/// One result for each mark, same order. A mark is used when it was read on the hull's own plate; its figure is the least
-/// of the repeats.
+/// The figure of a mark that was read: the least of its repeats, or their mean, rounded down to a nanometre, as its set says.
+Length reduced(const survey::Mark &mark);
+
+/// One result for each mark, same order, its low side not yet set. A mark is used when it was read on the hull's own plate.
 std::vector<MarkResult> mark_results(const survey::Survey &survey, const policy::Policy &policy);
 
-/// One result for each pit, same order: remaining = adjacent - depth.
+/// One result for each pit, same order, its low side not yet set: remaining = adjacent - depth.
 std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::Policy &policy);
 
 /// Statistics over some of the marks, by index.
@@ -19,7 +21,8 @@ struct Tally {
   Count count;
   std::optional<Length> min, max;
   std::optional<Ratio> mean_nm;
-  std::optional<std::size_t> worst; ///< mark with the least remaining, the first of equals
+  std::optional<std::size_t> least; ///< mark with the least displayed, the first of equals
+  std::optional<std::size_t> worst; ///< mark that is judged by the least, the first of equals
 };
 Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, std::span<const std::size_t> marks);
 
@@ -27,7 +30,7 @@ std::vector<std::size_t> marks_of_row(const survey::Survey &survey, std::string_
 std::vector<std::size_t> marks_of_zone(const survey::Survey &survey, std::string_view zone);
 std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_view zone);
 
-/// The pit with the least remaining, the first of equals.
+/// The pit that is judged by the least, the first of equals.
 std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits);
 
 /// One summary for each row, same order; marks the lowest of each row in `results`.

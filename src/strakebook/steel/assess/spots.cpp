@@ -2,52 +2,61 @@
 
 #include <algorithm>
 
+#include "strakebook/steel/assess/budget.h"
+#include "strakebook/steel/assess/gauges.h"
+
 namespace strakebook::assess {
 
 namespace {
 
-template <class Counts> std::optional<Length> greatest_doubt(const survey::Survey &survey, Counts counts) {
-  std::optional<Length> greatest;
-  for (const survey::Gauge &gauge : survey.gauges)
-    if (counts(gauge) && (!greatest || gauge.u > *greatest)) greatest = gauge.u;
-  return greatest;
+using Gauges = std::span<const GaugeResult>;
+constexpr auto by_band = [](const Doubt &a, const Doubt &b) { return band(a) < band(b); };
+
+/// The gauge of this id, or of all the most doubtful; nullptr: there is none.
+const GaugeResult *gauge_or_worst(Gauges gauges, std::string_view id) {
+  const auto found = std::ranges::find(gauges, id, &GaugeResult::gauge);
+  if (found != gauges.end()) return &*found;
+  const auto worst = std::ranges::max_element(gauges, {}, &GaugeResult::band_nm);
+  return worst == gauges.end() ? nullptr : &*worst;
 }
 
-Length greatest_of_all(const survey::Survey &survey) {
-  return greatest_doubt(survey, [](const survey::Gauge &) { return true; }).value_or(Length{});
+Doubt doubt_of(const GaugeResult *gauge, const policy::DecisionRule &rule) {
+  if (!gauge) return {.factor = rule.band};
+  return {.u2 = variance(gauge->u), .factor = gauge->factor};
 }
 
-Length doubt_of(const survey::Survey &survey, std::string_view gauge) {
-  const survey::Gauge *found = survey::gauge_of(survey, gauge);
-  return found ? found->u : greatest_of_all(survey);
-}
-
-Length doubt_beside(const survey::Survey &survey, const survey::Pit &pit) {
-  const auto on_row = greatest_doubt(survey, [&](const survey::Gauge &gauge) {
-    return std::ranges::any_of(survey.marks, [&](const survey::Mark &mark) {
-      return mark.row == pit.at.row && mark.status == survey::Status::read && mark.gauge == gauge.id;
-    });
-  });
-  return on_row ? *on_row : greatest_of_all(survey);
+Doubt both(const GaugeResult *depth, const GaugeResult &beside, const policy::DecisionRule &rule) {
+  if (!depth) return doubt_of(&beside, rule);
+  std::vector<DoubtPart> parts = depth->parts;
+  parts.insert(parts.end(), beside.parts.begin(), beside.parts.end());
+  return {.u2 = policy::sum(variance(depth->u), variance(beside.u)), .factor = factor_for(rule, effective_degrees(parts))};
 }
 
 } // namespace
 
-Spot plate_spot(const survey::Survey &survey, const policy::Policy &policy, const MarkResult &mark) {
+Spot plate_spot(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const MarkResult &mark) {
   const survey::Mark &read = survey.marks[mark.mark];
   return {.kind = Subject::Kind::plate,
           .id = read.id(),
           .remaining = mark.remaining,
-          .doubt = {.u2 = variance(doubt_of(survey, read.gauge)), .factor = policy.decision.band}};
+          .low = mark.low,
+          .indicative = mark.indicative,
+          .doubt = doubt_of(gauge_or_worst(gauges, read.gauge), policy.decision)};
 }
 
-Spot pit_spot(const survey::Survey &survey, const policy::Policy &policy, const PitResult &pit) {
+Spot pit_spot(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const PitResult &pit) {
   const survey::Pit &seen = survey.pits[pit.pit];
-  const Variance depth = variance(doubt_of(survey, seen.gauge)), beside = variance(doubt_beside(survey, seen));
+  const GaugeResult *depth = gauge_or_worst(gauges, seen.gauge);
+  Doubt widest = doubt_of(depth, policy.decision);
+  for (const std::string &id : gauges_beside(survey, seen))
+    if (const auto beside = std::ranges::find(gauges, id, &GaugeResult::gauge); beside != gauges.end())
+      widest = std::max(widest, both(depth, *beside, policy.decision), by_band);
   return {.kind = Subject::Kind::pit,
           .id = seen.id,
           .remaining = pit.remaining,
-          .doubt = {.u2 = policy::sum(depth, beside), .factor = policy.decision.band}};
+          .low = pit.low,
+          .indicative = pit.indicative,
+          .doubt = widest};
 }
 
 } // namespace strakebook::assess

@@ -10,7 +10,7 @@ namespace strakebook::assess {
 namespace {
 
 std::string measured_by(const ZoneResult &zone) {
-  const auto worst = std::ranges::min_element(zone.subjects, {}, &Subject::remaining);
+  const auto worst = std::ranges::min_element(zone.subjects, {}, &Subject::judged);
   const auto *result = worst == zone.subjects.end() ? nullptr : measured_against(*worst);
   return result == nullptr ? std::string() : result->criterion;
 }
@@ -25,9 +25,9 @@ void set_in_zone(Assessment &result, const survey::Survey &survey, const policy:
   const auto limit = std::ranges::find(limits, zone.measured_by, &Limit::criterion);
   if (limit == limits.end()) return;
   for (const std::size_t i : marks_of_zone(survey, zone.zone))
-    if (MarkResult &mark = result.marks[i]; mark.used) mark.standing = standing(plate_spot(survey, policy, mark), *limit);
+    if (MarkResult &mark = result.marks[i]; mark.used) mark.standing = standing(plate_spot(survey, policy, result.gauges, mark), *limit);
   for (const std::size_t i : pits_of_zone(survey, zone.zone))
-    result.pits[i].standing = standing(pit_spot(survey, policy, result.pits[i]), *limit);
+    result.pits[i].standing = standing(pit_spot(survey, policy, result.gauges, result.pits[i]), *limit);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include <stdexcept>
 
+#include "strakebook/steel/survey/readings.h"
 #include "strakebook/steel/survey/vocabulary.h"
 
 namespace strakebook::assess {
@@ -67,6 +68,26 @@ std::string_view word_of(Nominal::State state) {
   }
   no_such_value();
 }
+
+std::string_view word_of(BlockCheck::State state) {
+  switch (state) {
+  case BlockCheck::State::missing: return "missing";
+  case BlockCheck::State::agrees: return "agrees";
+  case BlockCheck::State::differs: return "differs";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(Correction::By by) {
+  switch (by) {
+  case Correction::By::before: return "before";
+  case Correction::By::after: return "after";
+  case Correction::By::true_velocity: return "true-velocity";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(survey::Reduction reduction) { return chosen_word(reduction); }
 
 std::string_view word_of(Subject::Kind kind) { return kind == Subject::Kind::pit ? "pit" : "plate"; }
 

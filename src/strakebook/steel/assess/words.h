@@ -15,6 +15,9 @@ std::string_view word_of(Bare bare); ///< "at-limit"
 std::string_view word_of(Extent extent); ///< "not-declared"
 std::string_view word_of(Nominal::State state); ///< "set-aside"
 std::string_view word_of(Subject::Kind kind); ///< "pit"
+std::string_view word_of(BlockCheck::State state); ///< "differs"
+std::string_view word_of(Correction::By by); ///< "true-velocity"
+std::string_view word_of(survey::Reduction reduction); ///< "least of repeats"
 
 inline constexpr std::string_view doubler_word = "doubler"; ///< why a mark that was read is not used
 

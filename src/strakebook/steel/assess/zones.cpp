@@ -15,13 +15,13 @@ namespace {
 std::vector<Spot> spots_of(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
                            std::optional<std::size_t> mark, std::optional<std::size_t> pit) {
   std::vector<Spot> spots;
-  if (mark) spots.push_back(plate_spot(survey, policy, so_far.marks[*mark]));
-  if (pit) spots.push_back(pit_spot(survey, policy, so_far.pits[*pit]));
+  if (mark) spots.push_back(plate_spot(survey, policy, so_far.gauges, so_far.marks[*mark]));
+  if (pit) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[*pit]));
   return spots;
 }
 
 const Subject *worst_of(const std::vector<Subject> &subjects) {
-  return subjects.empty() ? nullptr : &*std::ranges::min_element(subjects, {}, &Subject::remaining);
+  return subjects.empty() ? nullptr : &*std::ranges::min_element(subjects, {}, &Subject::judged);
 }
 
 std::vector<std::string> with_verdict(const Subject &subject, Verdict verdict) {
@@ -51,7 +51,7 @@ bool too_few(const Count &count, const policy::Policy &policy) {
 std::vector<Length> used_figures(const Assessment &so_far, const std::vector<std::size_t> &marks) {
   std::vector<Length> figures;
   for (const std::size_t i : marks)
-    if (so_far.marks[i].used) figures.push_back(so_far.marks[i].remaining);
+    if (so_far.marks[i].used) figures.push_back(so_far.marks[i].judged());
   return figures;
 }
 
@@ -60,7 +60,7 @@ void climb_ladder(ZoneResult &result, const survey::Survey &survey, const policy
   const Subject *worst = worst_of(result.subjects);
   if (result.too_few || !worst) return;
   const bool under_pit = worst->kind == Subject::Kind::pit;
-  Suggestion found = suggest(policy, {worst->remaining, under_pit, result.extent}, result.highest_original, used);
+  Suggestion found = suggest(policy, {worst->judged(), under_pit, result.extent}, result.highest_original, used);
   result.rung = std::move(found.rung);
   result.suggests_extensive = found.extensive;
   result.share_at_rung = found.share_at_rung;
@@ -76,7 +76,7 @@ void set_originals(ZoneResult &result, const survey::Zone &zone, const policy::P
   result.highest_original = highest_original(zone, result.nominals, result.weak_basis, result.max);
   const Subject *worst = worst_of(result.subjects);
   if (!result.weak_basis || !worst) return;
-  const ShareRange range = over_alive(result.nominals, worst->remaining);
+  const ShareRange range = over_alive(result.nominals, worst->judged());
   result.alive_low = range.low;
   result.alive_high = range.high;
 }
@@ -87,6 +87,7 @@ void set_statistics(ZoneResult &result, const survey::Survey &survey, const Asse
   result.min = all.min;
   result.max = all.max;
   result.mean_nm = all.mean_nm;
+  if (all.least) result.least = survey.marks[*all.least].id();
   if (all.worst) {
     result.worst = survey.marks[*all.worst].id();
     result.general_loss = so_far.marks[*all.worst].share;

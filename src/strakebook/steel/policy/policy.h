@@ -56,6 +56,7 @@ struct Criterion {
 struct DecisionRule {
   std::string name;
   base::Decimal band;    ///< 1.645: one-sided 95 % (JCGM 106:2012)
+  Ratio coverage;        ///< one-sided, of Student's factor where a doubt has finite degrees of freedom: 95/100
   std::string source;
 };
 
@@ -107,6 +108,11 @@ struct Basis {
   bool weak = false;    ///< percent criteria are not applied on it
 };
 
+/// A single echo counts a coating as so many times its dry film thickness of steel: the least and the most reckoned with.
+struct SingleEcho {
+  base::Decimal least, most;
+};
+
 struct Policy {
   std::map<std::string, Criterion> criteria;
   std::vector<std::string> criteria_order; ///< in the order they are printed
@@ -120,6 +126,8 @@ struct Policy {
   Length repeat_spread;                    ///< repeats further apart than this are reported
   Length neighbour_jump;                   ///< readings further than this from both neighbours are reported
   Length block_agreement;                  ///< a block check further off than this has failed
+  Length retake_within;                    ///< an indicative figure this near a limit is to be retaken
+  SingleEcho single_echo;
   int least_marks = 0;                     ///< a zone with fewer read marks has no opinion unless reasoned
   Ratio least_read;                        ///< share of planned marks read in a zone, likewise
   base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check

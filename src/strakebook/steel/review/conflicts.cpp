@@ -16,7 +16,7 @@ std::vector<std::string> names_of(const Subject &subject, const std::vector<std:
 
 std::string remaining_at(const assess::ZoneResult &zone) {
   for (const assess::Subject &place : zone.subjects)
-    if (place.id == zone.conflict_at) return base::mm_exact(place.remaining) + " mm left";
+    if (place.id == zone.conflict_at) return base::mm_exact(place.judged()) + (place.low ? " mm left on the low side" : " mm left");
   return {};
 }
 

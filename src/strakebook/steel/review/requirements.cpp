@@ -38,6 +38,15 @@ Gaps sources_of_originals(const Subject &subject) {
   return gaps;
 }
 
+/// A budget says by itself how the uncertainty was arrived at.
+Gaps bases_of_doubt(const Subject &subject) {
+  Gaps gaps;
+  for (const Gauge &gauge : subject.survey.gauges)
+    if (gauge.doubt.empty() && !gauge.u_basis.given())
+      gaps.push_back({called(gauge), nearest(gauge.span, subject.survey.span)});
+  return gaps;
+}
+
 Gaps usable_reading(const Subject &subject) {
   return subject.assessment.coverage.used > 0 ? Gaps{} : Gaps{{"", subject.survey.span}};
 }
@@ -109,7 +118,7 @@ constexpr Requirement table[] = {
     {"gauges.probe", false, "the probe", "probe: 13 mm twin crystal", each_lacks<&Survey::gauges, &Gauge::probe>},
     {"gauges.certificate", false, "the gauge's certificate", "certificate: its number", each_lacks<&Survey::gauges, &Gauge::certificate>},
     {"gauges.certificate-until", false, "when the certificate runs out", "certificate-until: 2027-03-31", each_lacks<&Survey::gauges, &Gauge::certificate_until>},
-    {"gauges.u-basis", false, "how the uncertainty was arrived at", "u-basis: repeat readings on the block", each_lacks<&Survey::gauges, &Gauge::u_basis>},
+    {"gauges.u-basis", false, "how the uncertainty was arrived at", "u-basis: repeat readings on the block", bases_of_doubt},
 
     {"datum.from", true, "where stations count from", "from: fore face of stem", part_lacks<&Survey::datum, &Datum::from>},
     {"datum.towards", true, "the direction in which stations count", "towards: aft", part_lacks<&Survey::datum, &Datum::towards>},

@@ -43,6 +43,7 @@ void fields(Fields &, Vessel &);
 void fields(Fields &, Conditions &);
 void fields(Fields &, Answer &);
 void fields(Fields &, IssueNote &);
+void fields(Fields &, DoubtComponent &);
 void fields(Fields &, Gauge &);
 void fields(Fields &, Datum &);
 void fields(Fields &, PittingExtent &);

@@ -4,23 +4,6 @@
 /// What was measured, where, with what.
 namespace strakebook::survey {
 
-void fields(Fields &f, Gauge &g) {
-  f.value(maybe("name", "kind of instrument, without make or model"), g.name);
-  f.value(maybe("mode", "echo-to-echo or single-echo"), g.mode);
-  f.value(maybe("probe", "kind and size of probe"), g.probe);
-  f.value(maybe("velocity", "velocity that was set"), g.velocity);
-  f.value(maybe("resolution", "smallest step shown"), g.resolution);
-  f.value(maybe("serial", "serial number"), g.serial);
-  f.value(maybe("setting", "how it was set on the day"), g.setting);
-  f.value(maybe("certificate", "what its certificate is"), g.certificate);
-  f.value(maybe("certificate-until", "day the certificate runs out"), g.certificate_until);
-  f.value(maybe("block", "known thickness of the check block", Rule::plate), g.block);
-  f.value(maybe("before", "figure shown on the block before", Rule::plate), g.before);
-  f.value(maybe("after", "figure shown on the block after", Rule::plate), g.after);
-  f.value(required("u", "standard uncertainty of a reading"), g.u);
-  f.value(maybe("u-basis", "how that was arrived at"), g.u_basis);
-}
-
 void fields(Fields &f, Datum &d) {
   f.value(required("from", "where stations count from"), d.from);
   f.value(required("towards", "the direction in which they count"), d.towards);

@@ -9,6 +9,15 @@ namespace strakebook::survey {
 
 namespace {
 
+/// A long file names the surface line by line; everywhere else the set's surface is that of every mark.
+void check_coating(Reading &r, const Node &map, const ReadingSet &set) {
+  const bool single_echo = set.surface == Surface::coated_single_echo || set.form == Form::long_form;
+  if (set.coating_thickness && !single_echo)
+    r.error(base::Code::coating_unused, map.find("coating-thickness")->span,
+            "a coating thickness is given, and no mark of this set was read single echo",
+            "a coating thickness only beside surface: coated single-echo", "leave it out, or surface: coated single-echo");
+}
+
 /// What has to be written for each form of a set, and only there.
 void check_form(Reading &r, const Node &map, const ReadingSet &set, const base::SourceSpan &key) {
   const auto need = [&](bool there, std::string_view name, std::string_view why, std::string_view write) {
@@ -16,6 +25,7 @@ void check_form(Reading &r, const Node &map, const ReadingSet &set, const base::
       r.error(base::Code::missing_key, key, fmt::format("{} is missing from the readings", name),
               std::string(why), std::string(write));
   };
+  check_coating(r, map, set);
   const bool file = map.find("file") != nullptr, here = map.find("inline") != nullptr;
   if (file == here)
     return r.error(
@@ -83,6 +93,8 @@ void fields(Fields &f, ReadingSet &s) {
   f.value(maybe("lines", "how many lines of readings a long file has"), s.lines);
   f.value(required("marks", "how many marks were planned in this set"), s.marks);
   f.value(required("surface", "surface that was read"), s.surface);
+  f.value(maybe("coating-thickness", "dry film that single echoes were read through", Rule::unit_written),
+          s.coating_thickness);
   f.reference(required("gauge", "the gauge that read them"), Vocabulary::gauge, s.gauge);
   f.value(required("reduce", "how the repeats at a mark become one figure"), s.reduce);
   f.value(maybe("rejected", "for each mark whose figures are rejected, why"), s.rejected);

@@ -10,6 +10,17 @@
 
 namespace strakebook::survey {
 
+/// One component of a gauge's budget of doubt. Exactly one of u, half_width and share is given.
+struct DoubtComponent {
+  std::string id;                                ///< one of doubt_components(): "resolution"
+  std::optional<base::Measured> u;               ///< standard uncertainty
+  std::optional<base::Measured> half_width;      ///< of the interval that it lies in, all of it equally likely
+  std::optional<base::Decimal> share;            ///< standard uncertainty in percent of the thickness
+  std::optional<base::Decimal> degrees;          ///< of freedom, 1 or more; absent: infinite
+  Words why;
+  base::SourceSpan span;
+};
+
 /// An instrument, described without make or model.
 struct Gauge {
   std::string id; ///< "ut", "pit"
@@ -19,8 +30,11 @@ struct Gauge {
   Given<base::Date> certificate_until;
   std::optional<base::Measured> block, before,
       after;      ///< block check: known thickness, figure shown before and after
-  base::Length u; ///< standard uncertainty
-  Words u_basis;  ///< how u was set
+  std::optional<base::Decimal> true_velocity; ///< m/s, where the one that was set is known to be wrong
+  Words true_velocity_basis;
+  std::optional<base::Length> u;     ///< standard uncertainty; absent: the budget gives it
+  Words u_basis;                     ///< how u was set
+  std::vector<DoubtComponent> doubt; ///< its budget; empty: u is given
   base::SourceSpan span;
 };
 
@@ -80,6 +94,7 @@ struct Row {
 enum class Status { read, no_echo, unstable, not_cleaned, no_access, weld_or_fitting, rejected };
 enum class Surface { bare, coated_echo_to_echo, coated_single_echo };
 enum class Plate { hull, doubler };
+enum class Reduction { least_of_repeats, mean_of_repeats }; ///< how the repeats at a mark become one figure
 
 /// One planned mark. Not read: `repeats` is empty (or holds rejected figures) and status says why.
 struct Mark {
@@ -89,6 +104,8 @@ struct Mark {
   Status status = Status::read;
   Surface surface = Surface::bare;
   Plate plate = Plate::hull;
+  Reduction reduce = Reduction::least_of_repeats;
+  std::optional<base::Measured> coating; ///< dry film that a single echo was read through; absent: not given
   std::string gauge;
   Words why; ///< reason of a rejection or remark
   base::SourceSpan span;

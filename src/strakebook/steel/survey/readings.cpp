@@ -23,7 +23,8 @@ std::span<const Choice<Separator>> choices_of(Separator) {
   return list;
 }
 std::span<const Choice<Reduction>> choices_of(Reduction) {
-  static constexpr Choice<Reduction> list[] = {{"least of repeats", Reduction::least_of_repeats}};
+  static constexpr Choice<Reduction> list[] = {{"least of repeats", Reduction::least_of_repeats},
+                                               {"mean of repeats", Reduction::mean_of_repeats}};
   return list;
 }
 
@@ -36,6 +37,8 @@ base::SourceSpan span_of(const base::SourcePtr &file, const base::CsvLine &line,
 Mark blank_mark(const ReadingSet &set) {
   Mark mark;
   mark.surface = set.surface;
+  mark.reduce = set.reduce;
+  mark.coating = set.coating_thickness;
   mark.gauge = set.gauge;
   return mark;
 }

@@ -14,7 +14,6 @@ namespace strakebook::survey {
 
 enum class Form { grid, long_form };
 enum class Separator { comma, semicolon, tab };
-enum class Reduction { least_of_repeats };
 std::span<const Choice<Form>> choices_of(Form);
 std::span<const Choice<Separator>> choices_of(Separator);
 std::span<const Choice<Reduction>> choices_of(Reduction);
@@ -29,6 +28,7 @@ struct ReadingSet {
   Given<int> stations, lines; ///< declared: lines of a grid, lines of a long file
   base::Located<int> marks;   ///< declared: marks planned
   Surface surface = Surface::bare;
+  std::optional<base::Measured> coating_thickness; ///< dry film, of the marks read single echo
   std::string gauge;
   Reduction reduce = Reduction::least_of_repeats;
   std::vector<Named> rejected; ///< mark and reason

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "strakebook/base/text.h"
 #include "strakebook/steel/survey/reach.h"
 
 namespace strakebook::survey {
@@ -19,6 +20,20 @@ const Zone *zone_of(const Survey &survey, std::string_view id) { return by_id(su
 const Row *row_of(const Survey &survey, std::string_view id) { return by_id(survey.rows, id); }
 const Pit *pit_of(const Survey &survey, std::string_view id) { return by_id(survey.pits, id); }
 const Gauge *gauge_of(const Survey &survey, std::string_view id) { return by_id(survey.gauges, id); }
+
+std::optional<base::Decimal> velocity_set(const Gauge &gauge) {
+  const auto words = base::words(gauge.velocity.text);
+  if (words.size() != 2 || words[1] != "m/s")
+    return std::nullopt;
+  return base::parse_decimal(words[0]);
+}
+
+base::Length spread(const Mark &mark) {
+  if (mark.repeats.empty())
+    return {};
+  const auto [low, high] = std::ranges::minmax_element(mark.repeats, {}, &base::Measured::value);
+  return high->value - low->value;
+}
 
 const Mark *mark_of(const Survey &survey, std::string_view id) {
   const auto blank = id.rfind(' ');

@@ -50,6 +50,10 @@ const Row *row_of(const Survey &survey, std::string_view id);
 const Pit *pit_of(const Survey &survey, std::string_view id);
 const Mark *mark_of(const Survey &survey, std::string_view id); ///< "PW 9"
 const Gauge *gauge_of(const Survey &survey, std::string_view id);
+/// The velocity that was set, in m/s, of a gauge that says "5920 m/s"; nullopt where it is not so written.
+std::optional<base::Decimal> velocity_set(const Gauge &gauge);
+/// How far the repeats at a mark lie apart; nothing where there are none.
+base::Length spread(const Mark &mark);
 const Zone &zone_of_row(const Survey &survey,
                         std::string_view row); ///< precondition: the row exists (the reader has seen to it)
 

@@ -30,9 +30,9 @@ void warn(base::Diagnostics &sink, base::Code code, const Mark &mark, std::strin
 }
 
 void repeats_apart(const Mark &mark, Length most, base::Diagnostics &sink) {
-  const auto [low, high] = std::minmax_element(mark.repeats.begin(), mark.repeats.end(), by_value);
-  if (high->value - low->value <= most)
+  if (spread(mark) <= most)
     return;
+  const auto [low, high] = std::minmax_element(mark.repeats.begin(), mark.repeats.end(), by_value);
   warn(sink, base::Code::unequal_repeats, mark, "repeats-apart",
        fmt::format("the repeats at {} run from {} to {}", mark.id(), low->raw, high->raw),
        fmt::format("repeats within {} mm of each other", base::mm_exact(most)));

@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::string_view decimal_pattern = "^-?(0|[1-9][0-9]*)(\\.[0-9]+)?$";
 constexpr std::string_view length_pattern =
-    "^((0|[1-9][0-9]*)(\\.[0-9]+)?( (mm|m|in|thou|ft))?|[1-9][0-9]*/[1-9][0-9]* in)$";
+    "^((0|[1-9][0-9]*)(\\.[0-9]+)?( (mm|m|in|thou|ft|um))?|[1-9][0-9]*/[1-9][0-9]* in)$";
 
 Shape scalar_shape(std::string_view words, std::string_view example, std::string_view pattern = {}) {
   return {.words = std::string(words),

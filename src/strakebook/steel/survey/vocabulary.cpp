@@ -28,10 +28,17 @@ STRAKEBOOK_CHOICES(policy::Plating, {"bottom", policy::Plating::bottom}, {"side"
 STRAKEBOOK_CHOICES(policy::CriterionKind, {"absolute", policy::CriterionKind::absolute},
                    {"percent", policy::CriterionKind::percent})
 STRAKEBOOK_CHOICES(base::Unit, {"mm", base::Unit::millimetre}, {"m", base::Unit::metre},
-                   {"in", base::Unit::inch}, {"thou", base::Unit::thou}, {"ft", base::Unit::foot})
+                   {"in", base::Unit::inch}, {"thou", base::Unit::thou}, {"ft", base::Unit::foot},
+                   {"um", base::Unit::micrometre})
 STRAKEBOOK_CHOICES(bool, {"yes", true}, {"no", false})
 
 #undef STRAKEBOOK_CHOICES
+
+std::span<const std::string_view> doubt_components() {
+  static constexpr std::string_view list[] = {"resolution",    "block",   "velocity",
+                                              "repeatability", "surface", "coating"};
+  return list;
+}
 
 std::vector<std::string> split_choices(std::string_view list) {
   std::vector<std::string> words;
@@ -78,6 +85,8 @@ constexpr Form forms[] = {
     {IdForm::note, 'N', "N and a number", "N1", "^N[1-9][0-9]{0,3}$"},
     {IdForm::steelwork, 'S', "S and a number", "S1", "^S[1-9][0-9]{0,3}$"},
     {IdForm::number, 0, "a number", "1", "^[1-9][0-9]{0,3}$"},
+    {IdForm::doubt, 0, "one of: resolution, block, velocity, repeatability, surface, coating", "resolution",
+     "^(resolution|block|velocity|repeatability|surface|coating)$"},
 };
 const Form &form_of(IdForm form) { return forms[static_cast<std::size_t>(form)]; }
 
@@ -91,6 +100,10 @@ bool fits(IdForm form, std::string_view id) {
     return capitals_then_figures(id);
   case IdForm::number:
     return number(id);
+  case IdForm::doubt: {
+    const auto known = doubt_components();
+    return std::find(known.begin(), known.end(), id) != known.end();
+  }
   case IdForm::row: {
     const auto letter = [&](char c) { return numbered(id, c); };
     constexpr std::string_view taken = "PDNS";

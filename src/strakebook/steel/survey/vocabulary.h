@@ -42,6 +42,9 @@ template <Worded E> std::vector<std::string> words_of(E kind) {
   return words;
 }
 
+/// Where a gauge's doubt can come from: the names of a budget's components.
+std::span<const std::string_view> doubt_components();
+
 /// The words of a list written "yes|no|no opinion".
 std::vector<std::string> split_choices(std::string_view list);
 
@@ -63,7 +66,7 @@ enum class Vocabulary {
 };
 
 /// How the names of a map are spelled, so that prose can point at them.
-enum class IdForm { free, row, zone, pit, doubler, note, steelwork, number };
+enum class IdForm { free, row, zone, pit, doubler, note, steelwork, number, doubt };
 
 bool fits(IdForm form, std::string_view id);
 std::string_view in_words(IdForm form);   ///< "capital letters, then figures, at least two: PW"
