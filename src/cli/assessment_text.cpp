@@ -32,9 +32,10 @@ std::string counts(const assess::Count &count) {
 
 void add_subject(std::string &out, const assess::Subject &subject, const assess::Assessment &assessment) {
   auto end = std::back_inserter(out);
-  fmt::format_to(end, "  {} {}: {} mm remaining, doubt {} mm\n",
-                 subject.kind == assess::Subject::Kind::pit ? "pit" : "plate", subject.id, mm_exact(subject.remaining),
-                 base::mm_text(subject.band_nm, 4));
+  const std::string low = subject.low ? fmt::format(", judged on the low side by {} mm", mm_exact(*subject.low)) : "";
+  fmt::format_to(end, "  {} {}: {} mm remaining{}, doubt {} mm{}\n",
+                 subject.kind == assess::Subject::Kind::pit ? "pit" : "plate", subject.id, mm_exact(subject.remaining), low,
+                 base::mm_text(subject.band_nm, 4), subject.indicative ? ", indicative" : "");
   for (std::size_t i = 0; i < subject.results.size(); ++i) {
     const auto &result = subject.results[i];
     const auto &name = assessment.criteria[i].name;
@@ -60,7 +61,7 @@ void add_zone(std::string &out, const survey::Zone &zone, const assess::ZoneResu
 } // namespace
 
 std::string assessment_text(const survey::Survey &survey, const assess::Assessment &assessment) {
-  std::string out = fmt::format("{}: {}\nworst remaining {} mm at {}\n", survey.vessel.name.text,
+  std::string out = fmt::format("{}: {}\nworst place judged by {} mm at {}\n", survey.vessel.name.text,
                                 counts(assessment.coverage), mm_exact(assessment.worst_remaining), assessment.worst);
   for (std::size_t i = 0; i < assessment.zones.size(); ++i) add_zone(out, survey.zones[i], assessment.zones[i], assessment);
   return out;

@@ -22,6 +22,7 @@ TEST_CASE("lengths are exact in every unit and keep what was written") {
                         {"60 thou", Unit::millimetre, 1'524'000, Unit::thou, 0},
                         {"18.0 m", Unit::millimetre, 18'000'000'000, Unit::metre, 1},
                         {"2.5 ft", Unit::metre, 762'000'000, Unit::foot, 1},
+                        {"300 um", Unit::millimetre, 300'000, Unit::micrometre, 0},
                         {"-0.2", Unit::metre, -200'000'000, Unit::metre, 1},
                         {"1000", Unit::metre, 1'000'000'000'000, Unit::metre, 0}};
   for (const Case &c : cases) {
@@ -66,7 +67,7 @@ TEST_CASE("text that is not a length is refused with what was found and what was
 }
 
 TEST_CASE("units are known by one name each") {
-  for (const Unit unit : {Unit::millimetre, Unit::metre, Unit::inch, Unit::thou, Unit::foot})
+  for (const Unit unit : {Unit::millimetre, Unit::metre, Unit::inch, Unit::thou, Unit::foot, Unit::micrometre})
     CHECK(unit_named(name_of(unit)) == unit);
   CHECK_FALSE(unit_named("MM"));
   CHECK_FALSE(unit_named(""));

@@ -35,6 +35,10 @@ TEST_CASE("a threshold moves the strict way only") {
   refused("policy: {checks: {block-agreement: 0.2 mm}}", Code::layout_loosens, "0.1 mm or less");
   refused("policy: {bases: {\"owner's word\": {weak: no}}}", Code::layout_loosens);
   refused("policy: {actions: {insert: {adverse: no}}}", Code::layout_loosens);
+  refused("policy: {checks: {retake-within: 0.2 mm}}", Code::layout_loosens, "0.3 mm or more");
+  refused("policy: {checks: {single-echo-factor: {most: 2}}}", Code::layout_loosens, "2.5 or more");
+  refused("policy: {checks: {single-echo-factor: {least: 3}}}", Code::layout_order, "least");
+  refused("policy: {doubt: {source: ours, coverage: 90 %}}", Code::layout_loosens, "95 % or more");
   refused("policy: {doubt: {source: ours, band: 0}}", Code::layout_loosens, "1.645 or more");
 }
 

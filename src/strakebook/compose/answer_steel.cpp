@@ -1,6 +1,7 @@
 #include "strakebook/compose/answer_parts.h"
 #include "strakebook/compose/figures.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
 
@@ -22,6 +23,13 @@ Inlines limit_sentence(const Scope &scope, const assess::Subject &subject) {
   const base::Fill margin{"margin", margin_words(scope, *result, subject.band_nm)};
   return plain(result->governs ? scope.say("answer.governs", {name, margin})
                                : scope.say("answer.nearest", {name, margin}));
+}
+
+/// What the figure is where it is not simply what a sound gauge displayed; ends with a blank.
+std::string standing_of_figure(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
+  if (subject.low)
+    return scope.say("answer.low", {{"shown", remaining_text(scope, zone.zone, subject.remaining)}});
+  return subject.indicative ? scope.say("answer.indicative") : std::string();
 }
 
 /// The share lost at a mark or pit; nullptr where its zone's basis is too weak for one.
@@ -52,7 +60,7 @@ std::vector<Block> worst_remaining(const Scope &scope) {
   }
   const auto *result = measured_against(*subject);
   Inlines figure = scope.tell("answer.worst-figure",
-                              {{"mm", plain(remaining_text(scope, zone->zone, subject->remaining))}});
+                              {{"mm", plain(judged_text(scope, zone->zone, *subject))}});
   if (result != nullptr)
     figure = figure + plain(" ") + verdict_sign(scope, result->verdict);
   out.push_back(paragraph(std::move(figure), look::worst));
@@ -61,8 +69,8 @@ std::vector<Block> worst_remaining(const Scope &scope) {
   const std::string where = is_pit(scope, subject->id) ? scope.say("answer.under", {{"place", place}})
                                                        : scope.say("answer.at", {{"place", place}});
   const std::string loss = loss_text(scope, *zone, *subject);
-  Inlines text =
-      link(subject_target(scope, subject->id), where) + plain(" ") + limit_sentence(scope, *subject);
+  Inlines text = link(subject_target(scope, subject->id), where) + plain(" ") +
+                 plain(standing_of_figure(scope, *zone, *subject)) + limit_sentence(scope, *subject);
   if (!loss.empty())
     text = text + plain(" ") + plain(scope.say("answer.loss", {{"loss", loss}}));
   out.push_back(paragraph(text + plain(" ") + page_link(zone_id(zone->zone)), look::answer));
@@ -93,7 +101,7 @@ namespace {
 content::Cell least_cell(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
   if (subject == nullptr)
     return cell(scope.say("voice.dash"));
-  Inlines text = content::strong(remaining_text(scope, zone.zone, subject->remaining));
+  Inlines text = content::strong(judged_text(scope, zone.zone, *subject));
   if (const auto *result = measured_against(*subject))
     text = text + plain(" ") + verdict_sign(scope, result->verdict);
   return cell(std::move(text));
@@ -121,6 +129,8 @@ Block lowest_in_zones(const Scope &scope) {
                         where_cell(scope, pit, scope.say("answer.no-pit"))}));
   }
   add_rows(table, std::move(rows));
+  if (any_mark_lowered(scope) || any_pit_lowered(scope))
+    table.notes.push_back(plain(scope.say("answer.low-note")));
   using assess::Verdict;
   table.notes.push_back(scope.tell("answer.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
                                                     {"close", verdict_sign(scope, Verdict::too_close)},
@@ -136,8 +146,11 @@ std::vector<Block> section_and_zones(const Scope &scope) {
     content::Figure figure{
         .label = {}, .caption = {}, .caption_above = false, .panels = {}, .lattice = {}, .notes = {}};
     figure.panels.push_back({{}, {}, worst_section(scope), "figure/worst"});
+    const InlineFill place{"place", content::strong(scope.assessment().worst)};
+    const auto *subject = find_subject(scope, scope.assessment().worst).subject;
+    const bool low = subject != nullptr && subject->low.has_value();
     figure.notes.push_back(
-        scope.tell("answer.section-caption", {{"place", content::strong(scope.assessment().worst)}}));
+        low ? scope.tell("answer.section-displayed", {place}) : scope.tell("answer.section-caption", {place}));
     out.push_back(block(std::move(figure)));
   }
   out.push_back(lowest_in_zones(scope));

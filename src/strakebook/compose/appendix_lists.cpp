@@ -92,7 +92,7 @@ content::Block rules_used(const Scope &scope) {
   const auto &doubt = policy.decision;
   add(entries, scope.say("appendices.rule-doubt"),
       plain(scope.say("appendices.rule-doubt-text",
-                      {{"rule", doubt.name}, {"band", figure(doubt.band)}, {"source", doubt.source}})));
+                      {{"rule", doubt.name}, {"band", figure(doubt.band)}, {"coverage", percent(scope, doubt.coverage)}, {"source", doubt.source}})));
   const auto &extent = policy.extent;
   add(entries, scope.say("appendices.rule-extent"),
       plain(scope.say("appendices.rule-extent-text",
@@ -111,6 +111,11 @@ content::Block rules_used(const Scope &scope) {
       plain(unit_mm(scope, base::mm_exact(policy.neighbour_jump, 1))));
   add(entries, scope.say("appendices.rule-block"),
       plain(unit_mm(scope, base::mm_exact(policy.block_agreement, 1))));
+  add(entries, scope.say("appendices.rule-retake"),
+      plain(unit_mm(scope, base::mm_exact(policy.retake_within, 1))));
+  add(entries, scope.say("appendices.rule-single-echo"),
+      plain(scope.say("appendices.rule-single-echo-text",
+                      {{"least", figure(policy.single_echo.least)}, {"most", figure(policy.single_echo.most)}})));
   add_tolerances(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);
 }

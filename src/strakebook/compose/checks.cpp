@@ -15,15 +15,8 @@ bool any_with(const Scope &scope, const std::set<std::string> &actions, ActionFl
   });
 }
 
-bool near(const Scope &scope, const survey::Gauge &gauge, const base::Measured &shown) {
-  const Length off = shown.value - gauge.block->value;
-  return (off < Length{} ? -off : off) <= scope.policy().block_agreement;
-}
-
 bool any_gauge_in_doubt(const Scope &scope) {
-  return std::ranges::any_of(scope.survey().gauges, [&](const survey::Gauge &gauge) {
-    return needs_block(scope, gauge) && block_check(scope, gauge) != BlockCheck::agrees;
-  });
+  return std::ranges::any_of(scope.assessment().gauges, &assess::GaugeResult::indicative);
 }
 
 bool any_hammer_matter(const Scope &scope) {
@@ -45,20 +38,6 @@ bool out_of_water(const Scope &scope) {
 }
 
 } // namespace
-
-BlockCheck block_check(const Scope &scope, const survey::Gauge &gauge) {
-  if (!gauge.block || !gauge.before || !gauge.after)
-    return BlockCheck::incomplete;
-  const bool both = near(scope, gauge, *gauge.before) && near(scope, gauge, *gauge.after);
-  return both ? BlockCheck::agrees : BlockCheck::differs;
-}
-
-bool needs_block(const Scope &scope, const survey::Gauge &gauge) {
-  if (gauge.block || gauge.before || gauge.after)
-    return true;
-  return std::ranges::find(scope.survey().marks, gauge.id, &survey::Mark::gauge) !=
-         scope.survey().marks.end();
-}
 
 std::set<std::string> actions_asked(const Scope &scope) {
   std::set<std::string> out;

@@ -7,12 +7,6 @@
 /// Questions that more than one chapter asks of a survey.
 namespace strakebook::compose {
 
-enum class BlockCheck { agrees, differs, incomplete };
-/// Both block figures against the house's agreement; incomplete where one is missing.
-BlockCheck block_check(const Scope &scope, const survey::Gauge &gauge);
-/// Does a block check belong to this gauge? It took readings of plate, or some block figure is given.
-bool needs_block(const Scope &scope, const survey::Gauge &gauge);
-
 /// Ids of the actions that decisions, recommendations and steelwork ask for, each once.
 std::set<std::string> actions_asked(const Scope &scope);
 bool any_adds_steel(const Scope &scope, const std::set<std::string> &actions);

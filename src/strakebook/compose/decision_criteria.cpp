@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
@@ -54,14 +55,17 @@ Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &jud
       {stretching(scope.say("assessment.criterion")), column(scope.say("assessment.limit"), Align::right, mm),
        column(scope.say("assessment.leaves", {{"place", subject.id}}), Align::right, mm),
        column(scope.say("assessment.margin"), Align::right, mm), column(scope.say("assessment.verdict"))});
-  const std::string left = remaining_text(scope, judged.zone.id, subject.remaining);
+  const std::string left = judged_text(scope, judged.zone.id, subject);
   std::vector<content::Row> rows;
   for (const auto &result : subject.results)
     rows.push_back(criterion_row(scope, subject, left, result));
   add_rows(table, std::move(rows));
   table.notes.push_back(
       plain(scope.say("assessment.doubt-note", {{"doubt", unit_mm(scope, doubt_text(subject.band_nm))},
+                                                {"factor", figure(subject.factor)},
                                                 {"source", scope.policy().decision.source}})));
+  if (subject.low)
+    table.notes.push_back(plain(low_sentence(scope, judged.zone.id, subject)));
   return block(std::move(table), "table/criteria/" + judged.zone.id);
 }
 
@@ -86,24 +90,27 @@ bool all_met(const assess::Subject &subject) {
                              [](const auto &result) { return result.verdict == Verdict::meets; });
 }
 
-Block least_margin(const Scope &scope, const assess::Subject &subject, const std::vector<std::string> &met) {
+Block least_margin(const Scope &scope, const Judged &judged, const assess::Subject &subject,
+                   const std::vector<std::string> &met) {
   const auto &least = *std::ranges::min_element(subject.results, {}, &assess::CriterionResult::margin);
   std::string text = scope.say("assessment.all-met", {{"place", tied_mark(subject.id)},
                                                       {"criteria", names(scope, met)},
                                                       {"least", criterion_name(scope, least.criterion)},
                                                       {"margin", margin_text(least, subject.band_nm)},
                                                       {"doubt", doubt_text(subject.band_nm)}});
+  if (subject.low)
+    text += " " + low_sentence(scope, judged.zone.id, subject);
   return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
                    label_link("table/matrix"));
 }
 
-Block verdicts_in_words(const Scope &scope, const assess::Subject &subject) {
+Block verdicts_in_words(const Scope &scope, const Judged &judged, const assess::Subject &subject) {
   std::vector<std::string> parts;
   const auto met = with_verdict(subject, Verdict::meets), close = with_verdict(subject, Verdict::too_close),
              shorts = with_verdict(subject, Verdict::falls_short);
   const std::string place = tied_mark(subject.id);
   if (all_met(subject) && !met.empty())
-    return least_margin(scope, subject, met);
+    return least_margin(scope, judged, subject, met);
   if (!met.empty())
     parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, met)}}));
   if (!close.empty())
@@ -147,7 +154,7 @@ std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, c
         item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria")));
     out.push_back(criteria_table(scope, numbering, judged, *subject));
   }
-  out.push_back(verdicts_in_words(scope, *subject));
+  out.push_back(verdicts_in_words(scope, judged, *subject));
   if (auto range = over_nominals(scope, judged.result, *subject))
     out.push_back(std::move(*range));
   return out;

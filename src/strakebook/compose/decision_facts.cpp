@@ -1,5 +1,6 @@
 #include "strakebook/compose/decision.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
 
@@ -35,7 +36,7 @@ Inlines general(const Scope &scope, const assess::ZoneResult &zone) {
   return scope.tell("assessment.general", {{"used", plain(std::to_string(zone.count.used))},
                                            {"read", plain(std::to_string(zone.count.read))},
                                            {"least", plain(remaining_text(scope, zone.zone, *zone.min))},
-                                           {"at", link(mark_id(zone.worst), tied_mark(zone.worst))},
+                                           {"at", link(mark_id(zone.least), tied_mark(zone.least))},
                                            {"greatest", plain(remaining_text(scope, zone.zone, *zone.max))},
                                            {"mean", plain(fixed_mm(mean, 2))}});
 }
@@ -51,10 +52,14 @@ Inlines pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey
 }
 
 Inlines loss_sentence(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
-  const std::string loss = subject == nullptr ? std::string() : loss_text(scope, zone, *subject);
-  if (loss.empty())
+  if (subject == nullptr)
     return {};
-  return plain(" " + scope.say("assessment.loss", {{"place", tied_mark(subject->id)}, {"loss", loss}}));
+  std::string text;
+  if (subject->low)
+    text += " " + low_sentence(scope, zone.zone, *subject);
+  if (const std::string loss = loss_text(scope, zone, *subject); !loss.empty())
+    text += " " + scope.say("assessment.loss", {{"place", tied_mark(subject->id)}, {"loss", loss}});
+  return text.empty() ? Inlines{} : plain(text);
 }
 
 std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
@@ -78,12 +83,14 @@ std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
 
 Block zone_line(const Scope &scope, const Judged &judged) {
   const auto &count = judged.result.count;
+  const std::string indicative = judged.result.indicative ? " " + scope.say("assessment.indicative") : std::string();
   return paragraph(
       plain(scope.say("assessment.zone-line", {{"zone", judged.zone.id},
                                                {"rows", rows_words(scope, judged.zone.id)},
                                                {"original", original_words(scope, judged.zone.original)},
                                                {"read", std::to_string(count.read)},
-                                               {"planned", std::to_string(count.planned)}})),
+                                               {"planned", std::to_string(count.planned)}}) +
+            indicative),
       look::lead);
 }
 

@@ -2,6 +2,7 @@
 #include <map>
 #include <set>
 
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/map_parts.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
@@ -36,7 +37,7 @@ Cells cells_of(const Scope &scope) {
     const auto &result = scope.assessment().marks[i];
     auto &cell = out[{mark.row, bay_of(scope, mark.station)}];
     if (!result.used) continue;
-    cell.least = cell.least ? std::min(*cell.least, result.remaining) : result.remaining;
+    cell.least = cell.least ? std::min(*cell.least, result.judged()) : result.judged();
     cell.short_of_limit = cell.short_of_limit || not_met(result.standing);
   }
   return out;
@@ -157,20 +158,20 @@ namespace {
 /// A mark or pit that does not meet the limit it is measured against.
 struct NotMet {
   std::string id;
-  Length remaining;
+  Length remaining, judged;
   std::string zone;
 };
 
 std::vector<NotMet> all_not_met(const Scope &scope) {
   std::vector<NotMet> found;
   const auto consider = [&](const std::string &id, const std::string &row, const auto &result) {
-    if (not_met(result.standing)) found.push_back({id, result.remaining, survey::zone_of_row(scope.survey(), row).id});
+    if (not_met(result.standing)) found.push_back({id, result.remaining, result.judged(), survey::zone_of_row(scope.survey(), row).id});
   };
   for (const auto &result : scope.assessment().marks)
     consider(scope.survey().marks[result.mark].id(), scope.survey().marks[result.mark].row, result);
   for (const auto &result : scope.assessment().pits)
     consider(scope.survey().pits[result.pit].id, scope.survey().pits[result.pit].at.row, result);
-  std::ranges::stable_sort(found, {}, &NotMet::remaining);
+  std::ranges::stable_sort(found, {}, &NotMet::judged);
   return found;
 }
 
@@ -181,9 +182,13 @@ content::Block not_met_list(const Scope &scope, Numbering &numbering) {
   if (found.empty()) return paragraph(plain(scope.say("map.all-met")), "note");
   auto table = labelled_table(scope, numbering, "small", scope.tell("map.not-met-caption", {{"n", plain(std::to_string(found.size()))}}),
                               {column(scope.say("map.place")), stretching(scope.say("map.where")), column(scope.say("map.left"), Align::decimal, scope.say("voice.mm"))});
+  const bool low = std::ranges::any_of(found, [](const NotMet &one) { return one.judged < one.remaining; });
+  if (low) table.columns.push_back(column(scope.say("results.low"), Align::decimal, scope.say("voice.mm")));
   std::vector<content::Row> rows;
-  for (const auto &one : found)
+  for (const auto &one : found) {
     rows.push_back(row({cell(link(subject_target(scope, one.id), one.id)), cell(subject_place(scope, one.id)), cell(remaining_text(scope, one.zone, one.remaining))}));
+    if (low) rows.back().cells.push_back(one.judged < one.remaining ? cell(low_text(scope, one.zone, one.judged)) : cell(scope.say("voice.dash")));
+  }
   add_rows(table, std::move(rows));
   return block(std::move(table), "table/not-met");
 }

@@ -128,7 +128,7 @@ void add_marks(Drawing &to, const Scope &scope, const Plan::Line &line) {
     }
     add_word(to, line, run);
     run = {};
-    add_spot(to, {x, line.y}, map_sign(result.standing), ramp_meaning(scope, zone, result.remaining));
+    add_spot(to, {x, line.y}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()));
     const std::string figure = remaining_text(scope, zone.id, result.remaining);
     auto &label = add_label(to, {x + beside, line.y}, result.lowest_of_row ? content::strong(figure) : plain(figure), Anchor::left, Level::middle);
     label.target = mark_id(mark.id());
@@ -145,7 +145,7 @@ void add_pits(Drawing &to, const Scope &scope, const Plan::Line &line) {
     const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
     const Length remaining = scope.assessment().pits[i].remaining;
     const double x = metres_of(pit.at.station);
-    add_spot(to, {x, line.y - pit_lane}, map_sign(scope.assessment().pits[i].standing), ramp_meaning(scope, zone, remaining));
+    add_spot(to, {x, line.y - pit_lane}, map_sign(scope.assessment().pits[i].standing), ramp_meaning(scope, zone, scope.assessment().pits[i].judged()));
     add_spot(to, {x, line.y - pit_lane}, "pit");
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, remaining)),
                             Anchor::centre, Level::middle);

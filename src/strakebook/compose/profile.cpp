@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/sketch.h"
 #include "strakebook/compose/subjects.h"
@@ -235,6 +236,7 @@ content::Block profiles_figure(const Scope &scope, Numbering &numbering) {
                           lowest_words(scope, row, scope.assessment().rows[i]), profile(scope, frame, row), "profile/" + row.id});
   }
   out.notes = {plain(scope.say("profile.note"))};
+  if (any_mark_lowered(scope)) out.notes.push_back(plain(scope.say("profile.displayed")));
   return block(std::move(out), "figure/profiles");
 }
 

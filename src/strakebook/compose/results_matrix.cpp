@@ -1,3 +1,4 @@
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/sketch.h"
 #include "strakebook/compose/subjects.h"
@@ -54,7 +55,7 @@ content::Row result_row(const Scope &scope, const assess::Subject &subject, cons
     cells.push_back(cell(std::string()));
   } else {
     cells.push_back(cell(limit_text(result.limit)));
-    cells.push_back(cell(base::mm_clear_of(subject.remaining, result.limit, 2)));
+    cells.push_back(cell(base::mm_clear_of(subject.judged(), result.limit, 2)));
     cells.push_back(cell(margin_text(result, subject.band_nm)));
     content::Cell scale = cell(std::string());
     scale.glyph = nearness(result, subject.band_nm);
@@ -75,6 +76,9 @@ content::RowGroup subject_group(const Scope &scope, const assess::ZoneResult &zo
   group.id = "matrix/" + zone.zone + "/" + subject.id;
   group.head = pit ? scope.tell("matrix.pit-head", {name, at, remaining, doubt})
                    : scope.tell("matrix.plate-head", {name, at, remaining, doubt});
+  if (subject.low)
+    group.head = group.head + plain(scope.say("matrix.low", {{"low", judged_text(scope, zone.zone, subject)}}));
+  if (subject.indicative) group.head = group.head + plain(scope.say("matrix.indicative"));
   for (std::size_t i = 0; i < subject.results.size(); ++i)
     group.rows.push_back(result_row(scope, subject, scope.assessment().criteria[i], subject.results[i]));
   return group;
@@ -92,6 +96,7 @@ content::Block matrix_table(const Scope &scope, Numbering &numbering) {
   for (const auto &zone : scope.assessment().zones)
     for (const auto &subject : zone.subjects) table.groups.push_back(subject_group(scope, zone, subject));
   table.notes = {plain(scope.say("matrix.note"))};
+  if (any_mark_lowered(scope) || any_pit_lowered(scope)) table.notes.push_back(plain(scope.say("matrix.low-note")));
   return block(std::move(table), "table/matrix");
 }
 

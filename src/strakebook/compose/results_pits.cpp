@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/plate_glyph.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/subjects.h"
@@ -13,30 +14,33 @@ using content::operator+;
 
 namespace {
 
+constexpr std::ptrdiff_t after_remaining = 6; // where the low side stands, if the table has it
+
 content::Cell optional_cell(const Scope &scope, const std::optional<base::Decimal> &value) {
   return value ? cell(figure(*value)) : dash_cell(scope);
 }
 
-content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest) {
+content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest, bool low) {
   const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
   const auto limit = main_limit(scope, zone.id);
   content::Cell remaining = cell(content::strong(remaining_text(scope, zone.id, result.remaining)));
   if (result.standing) remaining.sign = verdict_meaning(result.standing->result.verdict);
   content::Cell glyph = cell(std::string());
   glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
-                             limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.remaining),
+                             limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.judged()),
                              widest});
-  return row({cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
+  std::vector<content::Cell> cells = {cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
               std::move(remaining), std::move(glyph), cell(with_minus(base::mm_exact(result.loss, 1))), share_cell(scope, result.share),
               margin_cell(scope, result.standing), pit.across ? cell(pit.across->raw) : dash_cell(scope),
               optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
-              cell(photo_links(scope, pit.photos))},
-             pit_id(pit.id), pit.span);
+              cell(photo_links(scope, pit.photos))};
+  if (low) cells.insert(cells.begin() + after_remaining, result.low ? cell(low_text(scope, zone.id, *result.low)) : dash_cell(scope));
+  return row(std::move(cells), pit_id(pit.id), pit.span);
 }
 
-std::vector<content::Column> pit_columns(const Scope &scope) {
+std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
   const std::string mm = scope.say("voice.mm");
-  return {column(scope.say("pits.pit")),
+  std::vector<content::Column> columns = {column(scope.say("pits.pit")),
           column(scope.say("results.row")),
           column(scope.say("results.station"), Align::decimal, std::string(base::name_of(scope.survey().datum.station_unit))),
           column(scope.say("pits.adjacent"), Align::decimal, mm),
@@ -52,6 +56,8 @@ std::vector<content::Column> pit_columns(const Scope &scope) {
           column(scope.say("pits.face")),
           column(scope.say("pits.state")),
           column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
+  if (low) columns.insert(columns.begin() + after_remaining, column(scope.say("results.low"), Align::decimal, mm));
+  return columns;
 }
 
 Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
@@ -69,7 +75,8 @@ Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::
 } // namespace
 
 content::Block pits_table(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope));
+  auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope, any_pit_lowered(scope)));
+  const bool low = any_pit_lowered(scope);
   const Length widest = widest_plate(scope);
   for (const auto &zone : scope.survey().zones) {
     std::vector<std::size_t> found;
@@ -77,9 +84,9 @@ content::Block pits_table(const Scope &scope, Numbering &numbering) {
       if (survey::zone_of_row(scope.survey(), scope.survey().pits[i].at.row).id == zone.id) found.push_back(i);
     if (found.empty()) continue;
     const auto &results = scope.assessment().pits;
-    std::ranges::stable_sort(found, {}, [&](std::size_t i) { return results[i].remaining; });
+    std::ranges::stable_sort(found, {}, [&](std::size_t i) { return results[i].judged(); });
     content::RowGroup group{.head = content::strong(zone.name.text), .id = "pits/" + zone.id, .rows = {}};
-    for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], widest));
+    for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], widest, low));
     table.groups.push_back(std::move(group));
     table.notes.push_back(extent_line(scope, zone, assess::zone_result(scope.assessment(), zone.id)));
   }

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/plate_glyph.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/tables.h"
@@ -22,6 +23,7 @@ struct RowView {
   std::optional<DrawnLimit> limit;
   Length widest;
   bool weak = false; ///< the original is told and not proved: neither it nor a loss is printed
+  bool low = false;  ///< the table has a column for the low side
 };
 
 using PhotosAt = std::map<std::string, std::vector<std::string>>;
@@ -38,9 +40,21 @@ std::string displayed(const Scope &scope, const survey::Mark &mark) {
   return text.empty() ? scope.say("voice.dash") : text;
 }
 
+/// What a single echo reads too much, as far as it can be estimated.
+Inlines single_echo(const Scope &scope, const assess::MarkResult &result, bool first) {
+  const std::string words =
+      result.over_read ? scope.say("results.over-read", {{"least", fixed_mm(result.over_read->least, 2)},
+                                                         {"most", fixed_mm(result.over_read->most, 2)}})
+                       : scope.say("results.over-read-open");
+  return plain(first ? words : scope.say("results.because", {{"why", words}}));
+}
+
 Inlines status_of(const Scope &scope, const survey::Mark &mark, const assess::MarkResult &result) {
   Inlines text;
-  if (result.used) return result.lowest_of_row ? content::strong(scope.say("results.lowest")) : text;
+  if (result.used) {
+    if (result.lowest_of_row) text = content::strong(scope.say("results.lowest"));
+    return mark.surface == survey::Surface::coated_single_echo ? text + single_echo(scope, result, text.empty()) : text;
+  }
   if (mark.plate == survey::Plate::doubler && mark.status == survey::Status::read)
     return content::italic(scope.say("results.doubler")) + plain(scope.say("results.outer-only"));
   text = content::italic(status_word(scope, mark.status));
@@ -52,7 +66,7 @@ content::Cell glyph_cell(const Scope &scope, const RowView &view, const survey::
   const Length original = view.zone.original.nominal.value;
   if (result.used) {
     out.glyph = plate_glyph({original, result.remaining, {}, view.limit ? std::optional(view.limit->remaining) : std::nullopt,
-                             ramp_meaning(scope, view.zone, result.remaining), view.widest});
+                             ramp_meaning(scope, view.zone, result.judged()), view.widest});
   } else if (mark.plate == survey::Plate::doubler && !mark.repeats.empty()) {
     const Length outer = std::ranges::min_element(mark.repeats, {}, &base::Measured::value)->value;
     out.glyph = doubler_glyph(original, outer, view.widest);
@@ -74,12 +88,14 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
   std::vector<content::Cell> cells = {cell(mark.station.raw), cell(content::soft(displayed(scope, mark)))};
   if (result.used) {
     cells.push_back(cell(content::strong(remaining_text(scope, view.zone.id, result.remaining))));
+    if (view.low) cells.push_back(result.low ? cell(low_text(scope, view.zone.id, *result.low)) : dash_cell(scope));
     cells.push_back(original_cell(scope, view));
     cells.push_back(view.weak ? dash_cell(scope) : cell(with_minus(base::mm_exact(result.loss, 1))));
     cells.push_back(share_cell(scope, result.share));
     cells.push_back(margin_cell(scope, result.standing));
   } else {
     cells.push_back(dash_cell(scope));
+    if (view.low) cells.push_back(dash_cell(scope));
     cells.push_back(original_cell(scope, view));
     for (int i = 0; i < 3; ++i) cells.push_back(dash_cell(scope));
   }
@@ -97,9 +113,9 @@ Inlines group_head(const Scope &scope, const RowView &view) {
   return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);
 }
 
-std::vector<content::Column> reading_columns(const Scope &scope) {
+std::vector<content::Column> reading_columns(const Scope &scope, bool low) {
   const std::string mm = scope.say("voice.mm");
-  return {column(scope.say("results.station"), Align::right, std::string(base::name_of(scope.survey().datum.station_unit))),
+  std::vector<content::Column> columns = {column(scope.say("results.station"), Align::right, std::string(base::name_of(scope.survey().datum.station_unit))),
           column(scope.say("results.displayed"), Align::right, mm),
           column(scope.say("results.remaining"), Align::decimal, mm),
           column(scope.say("results.original"), Align::decimal, mm),
@@ -109,6 +125,28 @@ std::vector<content::Column> reading_columns(const Scope &scope) {
           column(scope.say("results.section"), Align::left, scope.say("results.section-unit")),
           stretching(scope.say("results.status")),
           column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
+  constexpr std::ptrdiff_t after_remaining = 3;
+  if (low) columns.insert(columns.begin() + after_remaining, column(scope.say("results.low"), Align::decimal, mm));
+  return columns;
+}
+
+std::string how_reduced(const Scope &scope) {
+  bool least = false, mean = false;
+  for (const auto &mark : scope.survey().marks)
+    (mark.reduce == survey::Reduction::mean_of_repeats ? mean : least) = true;
+  if (!mean) return scope.say("results.by-least");
+  return least ? scope.say("results.by-either") : scope.say("results.by-mean");
+}
+
+/// How many of the readings are indicative, and what the low side is.
+std::vector<Inlines> low_notes(const Scope &scope, bool low) {
+  std::vector<Inlines> notes;
+  const auto indicative = std::ranges::count_if(scope.assessment().marks, &assess::MarkResult::indicative);
+  if (indicative > 0)
+    notes.push_back(scope.tell("results.indicative-note", {{"n", plain(std::to_string(indicative))},
+                                                           {"page", page_link(section_id("instruments"))}}));
+  if (low) notes.push_back(plain(scope.say("results.low-note")));
+  return notes;
 }
 
 Inlines share_note(const Scope &scope) {
@@ -128,7 +166,9 @@ Inlines share_note(const Scope &scope) {
 } // namespace
 
 content::Block readings_table(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, "readings", scope.tell("results.readings-caption"), reading_columns(scope));
+  const bool low = any_mark_lowered(scope);
+  auto table = labelled_table(scope, numbering, "readings",
+                              scope.tell("results.readings-caption", {{"how", plain(how_reduced(scope))}}), reading_columns(scope, low));
   const PhotosAt photos = photos_at_marks(scope);
   const Length widest = widest_plate(scope);
   std::map<std::string, std::vector<std::size_t>> marks;
@@ -136,7 +176,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
   for (const auto &one : scope.survey().rows) {
     const auto &zone = survey::zone_of_row(scope.survey(), one.id);
     const RowView view{one, zone, main_limit(scope, zone.id), widest,
-                       assess::zone_result(scope.assessment(), zone.id).weak_basis};
+                       assess::zone_result(scope.assessment(), zone.id).weak_basis, low};
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {
       group.rows.push_back(mark_row(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
@@ -145,6 +185,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
     if (!group.rows.empty()) table.groups.push_back(std::move(group));
   }
   table.notes = {share_note(scope), plain(scope.say("results.section-note"))};
+  for (auto &note : low_notes(scope, low)) table.notes.push_back(std::move(note));
   return block(std::move(table), "table/readings");
 }
 

@@ -31,7 +31,7 @@ Found find_subject(const Scope &scope, std::string_view id) {
 }
 
 const assess::Subject *worst_of(const assess::ZoneResult &zone) {
-  const auto least = std::ranges::min_element(zone.subjects, {}, &assess::Subject::remaining);
+  const auto least = std::ranges::min_element(zone.subjects, {}, &assess::Subject::judged);
   return least == zone.subjects.end() ? nullptr : &*least;
 }
 
@@ -65,7 +65,7 @@ std::string margin_words(const Scope &scope, const assess::CriterionResult &resu
 
 std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
   const auto *found = survey::zone_of(scope.survey(), zone.zone);
-  const Length loss = found->original.nominal.value - subject.remaining;
+  const Length loss = found->original.nominal.value - subject.judged();
   const auto &share = subject.kind == assess::Subject::Kind::pit ? zone.pit_loss : zone.general_loss;
   const std::string lost = unit_mm(scope, with_minus(base::mm_exact(loss, 1)));
   if (zone.weak_basis) {

@@ -13,7 +13,7 @@ struct Found {
 };
 Found find_subject(const Scope &scope, std::string_view id);
 
-/// The subject of a zone with the least remaining; nullptr when nothing was usable.
+/// The subject of a zone that is judged by the least; nullptr when nothing was usable.
 const assess::Subject *worst_of(const assess::ZoneResult &zone);
 const assess::Subject *subject_of_kind(const assess::ZoneResult &zone, assess::Subject::Kind kind);
 

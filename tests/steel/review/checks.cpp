@@ -39,6 +39,28 @@ TEST_CASE("block check: a word that only contains the gauge's id is no limitatio
   only(reviewed(survey), Code::block_check_failed);
 }
 
+TEST_CASE("single echoes through a coating of unknown thickness want a limitation that speaks of them") {
+  auto survey = sample::complete_final();
+  survey.marks[1].surface = survey.marks[3].surface = survey::Surface::coated_single_echo;
+  const auto found = only(reviewed(survey), Code::single_echo_open);
+  CHECK(says(found, "2 marks were read single echo, BC 2 the first"));
+  SECTION("a limitation") { survey.limitations[0].why = words("two marks were read by a single echo through paint"); }
+  SECTION("the thickness") { survey.marks[1].coating = survey.marks[3].coating = mm("200 um"); }
+  SECTION("a doubler's plate is not judged") { survey.marks[1].plate = survey.marks[3].plate = survey::Plate::doubler; }
+  CHECK(reviewed(survey).empty());
+}
+
+TEST_CASE("a budget says by itself how the uncertainty was arrived at") {
+  auto survey = sample::complete_final();
+  auto house = sample::house();
+  house.required_fields = {"gauges.u-basis"};
+  survey.gauges[1].u_basis = words("from its scale");
+  CHECK(says(only(reviewed(survey, house), Code::required_missing), "gauge ut"));
+  survey.gauges[0].u.reset();
+  survey.gauges[0].doubt = {{.id = "block", .u = mm("0.1")}};
+  CHECK(reviewed(survey, house).empty());
+}
+
 TEST_CASE("block check: a depth gauge is held to its block only if it gives one") {
   auto survey = sample::complete_final();
   CHECK_FALSE(survey.gauges[1].block);

@@ -41,6 +41,12 @@ TEST_CASE("the survey with every key is read as it stands") {
   CHECK(survey.own_criteria.at(0).limit == base::Length::millimetres(5));
   CHECK(survey.acknowledgements.at(0).subject == "neighbour-jump BC 7");
   CHECK(survey.pits.at(0).photos == std::vector<std::string>{"1"});
+  CHECK(survey.gauges.at(0).u == base::Length::micrometres(100));
+  CHECK(velocity_set(survey.gauges.at(0)) == base::Decimal{5920, 0});
+  CHECK_FALSE(survey.gauges.at(1).u);
+  REQUIRE(survey.gauges.at(1).doubt.size() == 3);
+  CHECK(survey.gauges.at(1).doubt.at(1).id == "repeatability");
+  CHECK(survey.gauges.at(1).doubt.at(1).degrees == base::Decimal{9, 0});
 }
 
 TEST_CASE("marks stand row by row with the digits that were written") {
@@ -67,6 +73,9 @@ TEST_CASE("marks stand row by row with the digits that were written") {
   CHECK(mark_of(survey, "SW 5")->span.column == 25);
   CHECK(mark_of(survey, "BC 1") == nullptr);
 
+  CHECK(first.reduce == Reduction::least_of_repeats);
+  CHECK(mark_of(survey, "BC 7")->reduce == Reduction::mean_of_repeats);
+  CHECK(mark_of(survey, "BC 7")->coating->value == base::Length::micrometres(250));
   const auto doublers = std::count_if(survey.marks.begin(), survey.marks.end(),
                                       [](const Mark &mark) { return mark.plate == Plate::doubler; });
   CHECK(doublers == 2); // D1 lies over SW 2 to 3, its ends among it

@@ -149,6 +149,7 @@ struct ZoneResult {
   std::optional<Ratio> share_at_rung; ///< share of the used marks that stand on the rung or a lower one
   bool suggests_extensive = false; ///< which column of the rung: see suggest() in ladder.h
   std::vector<std::string> suggested; ///< action ids
+  bool indicative = false;         ///< a mark that is used, or a pit, is
   bool too_few = false;            ///< nothing usable, or fewer marks read than the policy asks for an opinion
   bool departs = false;            ///< the decision's action is not among the suggested
   /// One subject falls short of one applicable criterion and meets another. Too close to call is on neither side: with a

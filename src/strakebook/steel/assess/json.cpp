@@ -166,6 +166,7 @@ Json form(const ZoneResult &zone) {
           {"short_of", zone.short_of},
           {"met", zone.met},
           {"extent", word_of(zone.extent)},
+          {"indicative", zone.indicative},
           {"too_few", zone.too_few},
           {"rung", named(zone.rung)},
           {"share_at_rung", optional(zone.share_at_rung)},

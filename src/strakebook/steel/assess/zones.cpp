@@ -116,6 +116,8 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   set_originals(result, zone, policy);
   result.extent = pitting_extent(zone, !pits.empty(), policy.extent);
   result.too_few = too_few(result.count, policy);
+  result.indicative = std::ranges::any_of(marks, [&](std::size_t i) { return so_far.marks[i].indicative; }) ||
+                      std::ranges::any_of(pits, [&](std::size_t i) { return so_far.pits[i].indicative; });
   climb_ladder(result, survey, policy, used_figures(so_far, marks));
   return result;
 }
