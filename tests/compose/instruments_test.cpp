@@ -57,8 +57,8 @@ TEST_CASE("a sound gauge prints its checks with the drift, and no word of estima
 TEST_CASE("an indicative gauge: why, both estimates side by side, and what is to be retaken") {
   const auto sample = doubtful();
   const auto text = section(sample, "instruments");
-  CHECK(contains(text, "are indicative: its certificate ran out on 14 May 2026, before the inspection, a block check is missing "
-                       "and a block check differs."));
+  CHECK(contains(text, "are indicative: its certificate ran out on 14 May 2026, before the inspection, the block "
+                       "check before the readings is missing and the block check after the readings differs."));
   CHECK(contains(text, "14 May 2026, before the inspection"));
   CHECK(contains(text, "differs, not complete"));
   CHECK(contains(text, "after: 5.20 on 5.00"));

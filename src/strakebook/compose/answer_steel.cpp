@@ -27,8 +27,9 @@ Inlines limit_sentence(const Scope &scope, const assess::Subject &subject) {
 
 /// What the figure is where it is not simply what a sound gauge displayed; ends with a blank.
 std::string standing_of_figure(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
+  const base::Fill shown{"shown", remaining_text(scope, zone.zone, subject.remaining)};
   if (subject.low)
-    return scope.say("answer.low", {{"shown", remaining_text(scope, zone.zone, subject.remaining)}});
+    return subject.indicative ? scope.say("answer.low-indicative", {shown}) : scope.say("answer.low", {shown});
   return subject.indicative ? scope.say("answer.indicative") : std::string();
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "strakebook/base/wide.h"
+
 namespace strakebook::compose {
 
 namespace {
@@ -62,6 +64,15 @@ std::string as_written(const base::Measured &value) {
 }
 
 std::string figure(const base::Decimal &value) { return with_minus(base::to_text(value)); }
+
+std::string short_mm(Length value) {
+  return with_minus(places_needed(value, 2) <= 2 ? base::mm_exact(value, 1) : base::mm_text(value, 2));
+}
+
+std::string doubt_mm(Length doubt, int places) {
+  const std::int64_t step = base::power_of_ten(6 - places);
+  return base::mm_text(Length::nanometres((doubt.nm() + step - 1) / step * step), places);
+}
 
 std::string remaining_text(const Scope &scope, const std::string &zone, Length value) {
   if (places_needed(value, 2) <= 2)

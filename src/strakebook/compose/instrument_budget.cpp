@@ -32,20 +32,12 @@ std::string how_given(const Scope &scope, const survey::DoubtComponent &componen
                     {"of", unit_mm(scope, base::mm_exact(result.thickest.value_or(Length{}), 1))}});
 }
 
-/// Never less than it is: a doubt is rounded up.
-std::string up_mm(Length u, int places) {
-  const std::int64_t step = base::power_of_ten(6 - places);
-  return fixed_mm(Length::nanometres((u.nm() + step - 1) / step * step), places);
-}
-
-constexpr int places_of_u = 4;
-
 content::Row component_row(const Scope &scope, const survey::DoubtComponent &component, const assess::DoubtPart &part,
                            const assess::GaugeResult &result) {
   Inlines given = plain(how_given(scope, component, result));
   if (component.why.given())
     given = given + plain(scope.say("budget.because")) + prose(scope, component.why.text);
-  return row({cell(component_word(scope, part.component)), cell(std::move(given)), cell(up_mm(part.u, places_of_u)),
+  return row({cell(component_word(scope, part.component)), cell(std::move(given)), cell(doubt_mm(part.u, places_of_u)),
               cell(part.degrees ? figure(*part.degrees) : scope.say("budget.infinite"))},
              {}, component.span);
 }
@@ -53,8 +45,8 @@ content::Row component_row(const Scope &scope, const survey::DoubtComponent &com
 content::Row sum_row(const Scope &scope, const assess::GaugeResult &result) {
   return row({cell(content::strong(scope.say("budget.sum"))),
               cell(scope.say("budget.w", {{"factor", figure(result.factor)},
-                                          {"w", unit_mm(scope, up_mm(result.band_nm, places_of_u))}})),
-              cell(content::strong(up_mm(result.u, places_of_u))),
+                                          {"w", unit_mm(scope, doubt_mm(result.band_nm, places_of_u))}})),
+              cell(content::strong(doubt_mm(result.u, places_of_u))),
               cell(result.degrees ? std::to_string(*result.degrees) : scope.say("budget.infinite"))});
 }
 

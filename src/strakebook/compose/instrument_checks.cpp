@@ -44,10 +44,14 @@ std::string why_indicative(const Scope &scope, const survey::Gauge &gauge, const
   std::vector<std::string> reasons;
   if (result.lapsed)
     reasons.push_back(scope.say("instruments.why-lapsed", {{"date", date(scope, gauge.certificate_until->value)}}));
-  if (result.checked && either(result, BlockCheck::State::missing))
-    reasons.push_back(scope.say("instruments.why-missing"));
-  if (result.checked && either(result, BlockCheck::State::differs))
-    reasons.push_back(scope.say("instruments.why-differs"));
+  if (result.checked && result.before.state == BlockCheck::State::missing)
+    reasons.push_back(scope.say("instruments.before-missing"));
+  if (result.before.state == BlockCheck::State::differs)
+    reasons.push_back(scope.say("instruments.before-differs"));
+  if (result.checked && result.after.state == BlockCheck::State::missing)
+    reasons.push_back(scope.say("instruments.after-missing"));
+  if (result.after.state == BlockCheck::State::differs)
+    reasons.push_back(scope.say("instruments.after-differs"));
   return join_and(scope, reasons);
 }
 

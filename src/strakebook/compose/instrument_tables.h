@@ -14,6 +14,8 @@ std::vector<content::Block> indicative_gauges(const Scope &scope, Numbering &num
 /// How repeats become one figure, how many lie apart, and what was read single echo.
 std::vector<content::Block> reduction_and_surfaces(const Scope &scope);
 
+inline constexpr int places_of_u = 4; ///< decimals of a doubt in a budget
+
 /// "ultrasonic thickness gauge", or the id of a gauge without a name.
 std::string gauge_name(const survey::Gauge &gauge);
 

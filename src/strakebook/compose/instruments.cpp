@@ -18,9 +18,11 @@ Inlines certificate_end(const Scope &scope, const survey::Gauge &gauge, const as
 }
 
 Inlines doubt_words(const Scope &scope, const survey::Gauge &gauge, const assess::GaugeResult &result) {
-  const InlineFill u{"u", plain(unit_mm(scope, base::mm_exact(result.u, 2)))};
-  return gauge.u ? scope.tell("instruments.u-text", {u, {"basis", answer_to(scope, gauge.u_basis)}})
-                 : scope.tell("instruments.u-budget", {u, {"table", label_link("table/budgets")}});
+  if (gauge.u)
+    return scope.tell("instruments.u-text", {{"u", plain(unit_mm(scope, base::mm_exact(result.u, 2)))},
+                                             {"basis", answer_to(scope, gauge.u_basis)}});
+  return scope.tell("instruments.u-budget", {{"u", plain(unit_mm(scope, doubt_mm(result.u, places_of_u)))},
+                                             {"table", label_link("table/budgets")}});
 }
 
 content::Block particulars(const Scope &scope, const survey::Gauge &gauge, const assess::GaugeResult &result) {

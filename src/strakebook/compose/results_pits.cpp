@@ -30,7 +30,7 @@ content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::P
                              limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.judged()),
                              widest});
   std::vector<content::Cell> cells = {cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
-              std::move(remaining), std::move(glyph), cell(with_minus(base::mm_exact(result.loss, 1))), share_cell(scope, result.share),
+              std::move(remaining), std::move(glyph), cell(short_mm(result.loss)), share_cell(scope, result.share),
               margin_cell(scope, result.standing), pit.across ? cell(pit.across->raw) : dash_cell(scope),
               optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
               cell(photo_links(scope, pit.photos))};

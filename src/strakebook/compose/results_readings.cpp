@@ -90,7 +90,7 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
     cells.push_back(cell(content::strong(remaining_text(scope, view.zone.id, result.remaining))));
     if (view.low) cells.push_back(result.low ? cell(low_text(scope, view.zone.id, *result.low)) : dash_cell(scope));
     cells.push_back(original_cell(scope, view));
-    cells.push_back(view.weak ? dash_cell(scope) : cell(with_minus(base::mm_exact(result.loss, 1))));
+    cells.push_back(view.weak ? dash_cell(scope) : cell(short_mm(result.loss)));
     cells.push_back(share_cell(scope, result.share));
     cells.push_back(margin_cell(scope, result.standing));
   } else {

@@ -67,7 +67,7 @@ std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const 
   const auto *found = survey::zone_of(scope.survey(), zone.zone);
   const Length loss = found->original.nominal.value - subject.judged();
   const auto &share = subject.kind == assess::Subject::Kind::pit ? zone.pit_loss : zone.general_loss;
-  const std::string lost = unit_mm(scope, with_minus(base::mm_exact(loss, 1)));
+  const std::string lost = unit_mm(scope, short_mm(loss));
   if (zone.weak_basis) {
     if (!zone.alive_low || !zone.alive_high)
       return {};

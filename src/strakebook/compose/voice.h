@@ -62,6 +62,10 @@ std::string as_written(const base::Measured &value);         ///< as written, wi
 std::string figure(const base::Decimal &value);              ///< "0.10"
 /// A thickness with at least one decimal and as many more as keep it clear of every limit used in this survey.
 std::string remaining_text(const Scope &scope, const std::string &zone, Length value);
+/// A thickness or a loss exactly, or to two decimals where it has more.
+std::string short_mm(Length value);
+/// A doubt with so many decimals, rounded up: never less than it is.
+std::string doubt_mm(Length doubt, int places);
 /// A limit with two decimals, or every decimal it needs up to three; longer ones are rounded up, never down.
 std::string limit_text(Length limit);
 /// A margin with its sign, two decimals (three where the limit has three), kept clear of nought and of the doubt.

@@ -114,7 +114,7 @@ TEST_CASE("an estimate that makes a thickness larger never counts, and a sound g
 
 TEST_CASE("a worst place is that of the low side, not of the least displayed") {
   auto survey = lapsed();
-  survey.gauges.push_back({.id = "sound", .u = length("0.1"), .block = mm("5"), .before = mm("5"), .after = mm("5")});
+  survey.gauges.push_back({.id = "sound", .block = mm("5"), .before = mm("5"), .after = mm("5"), .u = length("0.1")});
   survey.marks[1].gauge = "sound";
   survey.marks[1].repeats[0] = mm("4.0");
   const auto zone = sample::assessed(survey).zones[0];
