@@ -42,8 +42,9 @@ void add_subject(std::string &out, const assess::Subject &subject, const assess:
     if (result.verdict == assess::Verdict::not_applicable)
       fmt::format_to(end, "    {:<32} not applicable: {}\n", name, result.why_not);
     else
-      fmt::format_to(end, "    {:<32} limit {:>9}  margin {:>9}  {}{}\n", name, mm_exact(result.limit, 2),
-                     mm_exact(result.margin, 2), word(result.verdict), result.governs ? " (governs)" : "");
+      fmt::format_to(end, "    {:<32} limit {:>9}  margin {:>9}  {}{}{}\n", name, mm_exact(result.limit, 2),
+                     mm_exact(result.margin, 2), word(result.verdict), result.governs ? " (governs)" : "",
+                     result.substantial ? "; substantial corrosion" : "");
   }
 }
 

@@ -42,6 +42,22 @@ TEST_CASE("a threshold moves the strict way only") {
   refused("policy: {doubt: {source: ours, band: 0}}", Code::layout_loosens, "1.645 or more");
 }
 
+// JCGM 106:2012: a guard band calls fewer places than simple acceptance does; four classes tell more than three.
+TEST_CASE("a decision rule moves the strict way only") {
+  using policy::DecisionKind;
+  CHECK(accepted("policy: {doubt: {source: ours, rule: four-classes}}").policy.decision.kind == DecisionKind::four_classes);
+  CHECK(accepted("policy: {doubt: {source: ours, band: 2}}").policy.decision.band == base::Decimal{2, 0});
+  refused("policy: {doubt: {source: ours, rule: simple-acceptance}}", Code::layout_loosens, "guard-band or one that calls less");
+  refused("policy: {doubt: {source: ours, band: 1.64}}", Code::layout_loosens, "1.645 or more");
+  refused("policy: {doubt: {rule: four-classes}}", Code::missing_key, "source");
+
+  const test::Layouts layouts;
+  layouts.change("base/policy.yaml", "rule: guard-band", "rule: four-classes");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.extended("policy: {doubt: {source: ours, rule: guard-band}}", sink));
+  test::check_only(sink, Code::layout_loosens, "four-classes");
+}
+
 TEST_CASE("nothing is dropped, emptied or re-ordered") {
   refused("cautions: {hot-work: }", Code::layout_loosens, "hot-work");
   refused("cautions: {hot-work: {text: ''}}", Code::layout_loosens);

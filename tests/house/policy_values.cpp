@@ -115,6 +115,34 @@ TEST_CASE("the inland rule of the layout gives the limits of the Directive") {
   CHECK(limit(800, 500, 28, Plating::bilge) == Length::micrometres(6875));
 }
 
+// Directive 2006/87/EC Annex II Art. 15.02: 30 m, 400 mm, 1.2 m gives 3.0, raw 2.62907.
+TEST_CASE("the passenger rule of the layout gives the limit of the Directive, to declared vessels alone") {
+  const auto &rule = base_policy().criteria.at("passenger-rule");
+  REQUIRE(rule.kind == policy::CriterionKind::passenger_minimum);
+  REQUIRE(rule.passenger);
+  CHECK(rule.declared == policy::Declaration::passengers);
+  const auto working = policy::passenger_minimum(
+      *rule.passenger, {Length::millimetres(30'000), Length::millimetres(1200), Length::millimetres(400)});
+  CHECK(working.limit == Length::micrometres(3000));
+  CHECK(base::mm_text(working.by_draught, 5) == "2.62907");
+}
+
+TEST_CASE("shares of the layout are bound as their sources bind them") {
+  const auto &criteria = base_policy().criteria;
+  const auto &light = criteria.at("percent-15"); // USCG NVIC 7-68
+  CHECK(light.most_loss == base::Ratio{15, 100});
+  CHECK(light.declared == policy::Declaration::light_scantlings);
+  const auto &thin = criteria.at("percent-25-thin"); // common practice
+  CHECK(thin.most_loss == base::Ratio{1, 4});
+  CHECK(thin.original_at_most == Length::millimetres(4));
+  for (const auto &[id, share] : {std::pair{"margin-20", base::Ratio{1, 5}}, {"margin-25", base::Ratio{1, 4}}}) {
+    CHECK(criteria.at(id).kind == policy::CriterionKind::margin);
+    CHECK(criteria.at(id).most_loss == share);
+    CHECK(criteria.at(id).substantial_from == base::Ratio{3, 4}); // IACS UR Z10.1; ESP Code 1.2.9
+  }
+  CHECK(criteria.at("inland-rule").rule->local_wear == base::Ratio{1, 10}); // Directive 2006/87/EC Annex II Art. 3.02
+}
+
 // Common practice, no source: the firm's ladder.
 TEST_CASE("the ladder is ordered and ends in a rung that always holds") {
   const auto &rungs = base_policy().ladder.rungs;
@@ -133,6 +161,10 @@ TEST_CASE("criteria, doubt and bases are as the trade writes them") {
   CHECK(p.criteria.at("percent-25").most_loss == base::Ratio{1, 4}); // common practice
   CHECK(p.criteria.at("absolute-3.5").limit == Length::micrometres(3500));
   CHECK(p.decision.band == base::Decimal{1645, 3}); // JCGM 106:2012, one-sided 95 %
+  CHECK(p.decision.kind == policy::DecisionKind::guard_band);
+  CHECK(p.decision.source == "JCGM 106:2012");
+  for (const auto &[id, limit] : {std::pair{"absolute-3.0", 3000}, {"absolute-3.5", 3500}, {"absolute-4.0", 4000}})
+    CHECK(p.criteria.at(id).limit == Length::micrometres(limit)); // common practice
   CHECK(p.bases.at("owner's word").weak);
   CHECK_FALSE(p.bases.at("builder's drawing").weak);
   CHECK((p.actions.at("insert").adverse && p.actions.at("insert").adds_steel &&

@@ -36,6 +36,23 @@ TEST_CASE("lengths, shares, numbers and tones are written one way") {
           Code::unknown_word, "yes, no");
 }
 
+TEST_CASE("a decision rule and its band go together") {
+  spoiled("base/policy.yaml", "band: 1.645", "band: 0", Code::rule_and_band, "1.645");
+  spoiled("base/policy.yaml", "    band: 1.645\n", "", Code::rule_and_band, "1.645");
+  spoiled("base/policy.yaml", "rule: guard-band", "rule: simple-acceptance", Code::rule_and_band, "guard-band");
+  spoiled("base/policy.yaml", "band: 1.645", "band: -1", Code::out_of_range);
+  spoiled("base/policy.yaml", "rule: guard-band", "rule: guard-bend", Code::unknown_word, "guard-band");
+}
+
+TEST_CASE("a criterion is written with the keys of its kind, and bound by words that are known") {
+  spoiled("base/policy.yaml", "declared: passengers", "declared: passenger", Code::unknown_word, "passengers");
+  spoiled("base/policy.yaml", "original-at-most: 4 mm", "original-at-most: 4", Code::bad_length, "4 mm");
+  spoiled("base/policy.yaml", "      most-loss: 20 %\n      substantial-from: 75 %\n", "      most-loss: 20 %\n", Code::missing_key,
+          "substantial-from");
+  spoiled("base/policy.yaml", "        length-factor: 0.55\n", "", Code::missing_key, "length-factor");
+  spoiled("base/policy.yaml", "limit: 3.5 mm", "limit: 3.5 mm\n      substantial-from: 75 %", Code::unknown_key, "limit");
+}
+
 TEST_CASE("ordered values are in order") {
   spoiled("base/policy.yaml", "below: 3.0 mm", "below: 2.4 mm", Code::layout_order, "thin");
   spoiled("base/policy.yaml", "[4 mm, 5 mm, 6 mm,", "[4 mm, 6 mm, 5 mm,", Code::layout_order,

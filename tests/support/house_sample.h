@@ -36,7 +36,20 @@ inline policy::RuleMinimum inland_rule() {
           .floor = length("3.0"),
           .spacing = length("500"), .spacing_slope = decimal("0.0013"),
           .draught_factor = decimal("0.005"),
-          .bilge_factor = decimal("1.25"), .wing_factor = decimal("0.95")};
+          .bilge_factor = decimal("1.25"), .wing_factor = decimal("0.95"),
+          .local_wear = percent("10")};
+}
+
+/// Directive 2006/87/EC Annex II Art. 15.02.
+inline policy::PassengerMinimum passenger_rule() {
+  return {.draught_factor = decimal("0.006"), .length_factor = decimal("0.55"), .spacing = length("500"),
+          .spacing_slope = decimal("0.0013"), .least_spacing = length("400"), .floor = length("3.0")};
+}
+
+/// Substantial corrosion from 75 % of the allowable loss: IACS UR Z10.1; ESP Code 1.2.9.
+inline policy::Criterion margin(const std::string &share) {
+  return {.id = "margin-" + share, .name = share + " % allowable loss", .kind = policy::CriterionKind::margin,
+          .most_loss = percent(share), .substantial_from = percent("75")};
 }
 
 inline policy::Tolerance tolerance(const std::string &id, const std::vector<std::array<std::string, 4>> &rows) {
@@ -74,7 +87,8 @@ inline policy::Ladder ladder() {
 
 inline policy::Policy house() {
   policy::Policy policy;
-  for (auto criterion : {absolute("4.0"), absolute("3.0"), most_loss("20"), most_loss("25"), most_loss("30")}) {
+  for (auto criterion : {absolute("4.0"), absolute("3.0"), most_loss("20"), most_loss("25"), most_loss("30"), margin("20"),
+                         margin("25")}) {
     policy.criteria_order.push_back(criterion.id);
     policy.criteria[criterion.id] = criterion;
   }

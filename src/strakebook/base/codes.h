@@ -66,6 +66,7 @@ namespace strakebook::base {
   X(layout_order, "SB0704", "ordered values that are not in order")                                                    \
   X(layout_pattern, "SB0705", "a wording with a place holder that nothing fills")                                      \
   X(font_damaged, "SB0706", "a bundled font that does not match its recorded digest")                                  \
+  X(rule_and_band, "SB0707", "a decision rule and a band that do not go together")                                     \
   X(glyph_missing, "SB0801", "a character that the bundled faces do not have")                                         \
   X(block_too_large, "SB0802", "a block that does not fit on an empty page")                                           \
   X(references_unstable, "SB0803", "page references that do not settle")                                               \

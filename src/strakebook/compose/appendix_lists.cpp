@@ -86,13 +86,23 @@ std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numberin
   return {item_heading(scope.say("appendices.acknowledged")), block(std::move(table), "table/acknowledged")};
 }
 
+namespace {
+
+std::string rule_in_short(const Scope &scope) {
+  const auto &doubt = scope.policy().decision;
+  if (doubt.kind == policy::DecisionKind::simple_acceptance)
+    return scope.say("appendices.rule-simple-text", {{"rule", doubt.name}, {"source", doubt.source}});
+  return scope.say("appendices.rule-doubt-text",
+                   {{"rule", doubt.name}, {"band", figure(doubt.band)}, {"coverage", percent(scope, doubt.coverage)},
+                    {"source", doubt.source}});
+}
+
+} // namespace
+
 content::Block rules_used(const Scope &scope) {
   const auto &policy = scope.policy();
   Entries entries;
-  const auto &doubt = policy.decision;
-  add(entries, scope.say("appendices.rule-doubt"),
-      plain(scope.say("appendices.rule-doubt-text",
-                      {{"rule", doubt.name}, {"band", figure(doubt.band)}, {"coverage", percent(scope, doubt.coverage)}, {"source", doubt.source}})));
+  add(entries, scope.say("appendices.rule-doubt"), plain(rule_in_short(scope)));
   const auto &extent = policy.extent;
   add(entries, scope.say("appendices.rule-extent"),
       plain(scope.say("appendices.rule-extent-text",

@@ -17,6 +17,8 @@ content::Block zone_line(const Scope &scope, const Judged &judged);
 std::vector<content::Block> claim(const Scope &scope, const Judged &judged);
 std::vector<content::Block> facts(const Scope &scope, const Judged &judged);
 std::vector<content::Block> criteria_at_worst(const Scope &scope, Numbering &numbering, const Judged &judged);
+/// One computed sentence: where a rule can be read otherwise, and which places that would judge otherwise; nullopt where none.
+std::optional<content::Block> read_otherwise(const Scope &scope, const assess::ZoneResult &zone);
 std::vector<content::Block> conflict_answer(const Scope &scope, const Judged &judged);
 std::vector<content::Block> reasons(const Scope &scope, const Judged &judged);
 std::vector<content::Block> extent_and_ladder(const Scope &scope, const Judged &judged);

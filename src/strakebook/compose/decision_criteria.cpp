@@ -1,6 +1,7 @@
 #include "strakebook/compose/decision.h"
 
 #include <algorithm>
+#include <map>
 
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/low_side.h"
@@ -18,14 +19,6 @@ using assess::Verdict;
 
 namespace {
 
-std::string why_not(const Scope &scope, const std::string &reason) {
-  if (reason == "weak-basis")
-    return scope.say("assessment.na-weak-basis");
-  if (reason == "scope")
-    return scope.say("assessment.na-scope");
-  return scope.say("assessment.na-other");
-}
-
 content::Cell name_cell(const Scope &scope, const assess::CriterionResult &result) {
   const std::string name = criterion_name(scope, result.criterion);
   if (!result.governs)
@@ -35,15 +28,24 @@ content::Cell name_cell(const Scope &scope, const assess::CriterionResult &resul
 
 content::Row criterion_row(const Scope &scope, const assess::Subject &subject, const std::string &left,
                            const assess::CriterionResult &result) {
-  const auto sign = [&] {
-    return cell(verdict_sign(scope, result.verdict) + plain(verdict_word(scope, result.verdict)));
-  };
   const std::string dash = scope.say("voice.dash");
+  const Inlines sign = verdict_sign(scope, result.verdict);
   if (result.verdict == Verdict::not_applicable)
-    return row({name_cell(scope, result), cell(dash), cell(dash), cell(dash),
-                cell(verdict_sign(scope, result.verdict) + plain(why_not(scope, result.why_not)))});
+    return row({name_cell(scope, result), cell(dash), cell(dash), cell(dash), cell(dash),
+                cell(sign + plain(why_not_words(scope, result.criterion, result.why_not)))});
   return row({name_cell(scope, result), cell(limit_text(result.limit)), cell(left),
-              cell(margin_text(result, subject.band_nm)), sign()});
+              cell(margin_text(result, subject.band_nm)), cell(probability_text(scope, result.conformance)),
+              cell(sign + plain(verdict_word(scope, result)) + content::soft(substantial_words(scope, result)))});
+}
+
+/// What the verdicts of this table rest on, and what the probability beside them does not count.
+std::string doubt_note(const Scope &scope, const assess::Subject &subject) {
+  const auto &rule = scope.policy().decision;
+  if (rule.kind == policy::DecisionKind::simple_acceptance)
+    return scope.say("assessment.simple-note", {{"source", rule.source}});
+  return scope.say("assessment.doubt-note", {{"doubt", doubt_mm(scope, subject.band_nm)},
+                                             {"factor", figure(subject.factor)},
+                                             {"source", rule.source}});
 }
 
 Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &judged,
@@ -54,16 +56,15 @@ Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &jud
       scope.tell("assessment.criteria-caption", {{"place", plain(subject_place(scope, subject.id))}}),
       {stretching(scope.say("assessment.criterion")), column(scope.say("assessment.limit"), Align::right, mm),
        column(scope.say("assessment.leaves", {{"place", subject.id}}), Align::right, mm),
-       column(scope.say("assessment.margin"), Align::right, mm), column(scope.say("assessment.verdict"))});
+       column(scope.say("assessment.margin"), Align::right, mm),
+       column(scope.say("assessment.probability"), Align::right, scope.say("assessment.probability-unit")),
+       column(scope.say("assessment.verdict"))});
   const std::string left = judged_text(scope, judged.zone.id, subject);
   std::vector<content::Row> rows;
   for (const auto &result : subject.results)
     rows.push_back(criterion_row(scope, subject, left, result));
   add_rows(table, std::move(rows));
-  table.notes.push_back(
-      plain(scope.say("assessment.doubt-note", {{"doubt", unit_mm(scope, doubt_text(subject.band_nm))},
-                                                {"factor", figure(subject.factor)},
-                                                {"source", scope.policy().decision.source}})));
+  table.notes = {plain(doubt_note(scope, subject) + " " + scope.say("assessment.probability-note"))};
   if (subject.low)
     table.notes.push_back(plain(low_sentence(scope, judged.zone.id, subject)));
   return block(std::move(table), "table/criteria/" + judged.zone.id);
@@ -84,10 +85,21 @@ std::vector<std::string> with_verdict(const assess::Subject &subject, Verdict ve
   return out;
 }
 
-/// Where every criterion is met the matrix says enough, and the page stays short.
+/// Where every criterion is met, and none by so little that it is told apart, the matrix says enough and the page stays short.
 bool all_met(const assess::Subject &subject) {
   return std::ranges::all_of(subject.results,
-                             [](const auto &result) { return result.verdict == Verdict::meets; });
+                             [](const auto &result) { return result.verdict == Verdict::meets && !result.substantial; });
+}
+
+/// "It is too close to call under ...": one sentence for each word that the house's rule has for it.
+void add_too_close(const Scope &scope, const assess::Subject &subject, std::vector<std::string> &parts) {
+  std::map<std::string, std::vector<std::string>> by_word;
+  for (const auto &result : subject.results)
+    if (result.verdict == Verdict::too_close)
+      by_word[verdict_word(scope, result)].push_back(result.criterion);
+  for (const auto &[word, criteria] : by_word)
+    parts.push_back(scope.say("assessment.too-close",
+                              {{"place", tied_mark(subject.id)}, {"verdict", word}, {"criteria", names(scope, criteria)}}));
 }
 
 Block least_margin(const Scope &scope, const Judged &judged, const assess::Subject &subject,
@@ -97,7 +109,7 @@ Block least_margin(const Scope &scope, const Judged &judged, const assess::Subje
                                                       {"criteria", names(scope, met)},
                                                       {"least", criterion_name(scope, least.criterion)},
                                                       {"margin", margin_text(least, subject.band_nm)},
-                                                      {"doubt", doubt_text(subject.band_nm)}});
+                                                      {"doubt", doubt_text(scope, subject.band_nm)}});
   if (subject.low)
     text += " " + low_sentence(scope, judged.zone.id, subject);
   return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
@@ -106,15 +118,13 @@ Block least_margin(const Scope &scope, const Judged &judged, const assess::Subje
 
 Block verdicts_in_words(const Scope &scope, const Judged &judged, const assess::Subject &subject) {
   std::vector<std::string> parts;
-  const auto met = with_verdict(subject, Verdict::meets), close = with_verdict(subject, Verdict::too_close),
-             shorts = with_verdict(subject, Verdict::falls_short);
+  const auto met = with_verdict(subject, Verdict::meets), shorts = with_verdict(subject, Verdict::falls_short);
   const std::string place = tied_mark(subject.id);
   if (all_met(subject) && !met.empty())
     return least_margin(scope, judged, subject, met);
   if (!met.empty())
     parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, met)}}));
-  if (!close.empty())
-    parts.push_back(scope.say("assessment.too-close", {{"place", place}, {"criteria", names(scope, close)}}));
+  add_too_close(scope, subject, parts);
   if (!shorts.empty())
     parts.push_back(
         scope.say("assessment.falls-short", {{"place", place}, {"criteria", names(scope, shorts)}}));
@@ -155,6 +165,8 @@ std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, c
     out.push_back(criteria_table(scope, numbering, judged, *subject));
   }
   out.push_back(verdicts_in_words(scope, judged, *subject));
+  if (auto otherwise = read_otherwise(scope, judged.result))
+    out.push_back(std::move(*otherwise));
   if (auto range = over_nominals(scope, judged.result, *subject))
     out.push_back(std::move(*range));
   return out;

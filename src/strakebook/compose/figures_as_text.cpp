@@ -101,7 +101,7 @@ std::string margin_text(const assess::CriterionResult &result, Length band) {
 std::string percent_figure(const Scope &scope, Ratio share, int least) {
   std::string text = base::percent_clear_of(share, std::nullopt, least);
   for (const auto &used : scope.assessment().criteria)
-    if (used.kind == policy::CriterionKind::percent)
+    if (used.kind == policy::CriterionKind::percent || used.kind == policy::CriterionKind::margin)
       text = longest(text, base::percent_clear_of(share, used.most_loss, least));
   return with_minus(text);
 }
@@ -117,6 +117,19 @@ std::string share_text(const Scope &scope, const assess::LossShare &share) {
   return scope.say("voice.share-range", {{"share", at_nominal},
                                          {"low", percent_figure(scope, *share.low)},
                                          {"high", percent_figure(scope, *share.high)}});
+}
+
+std::string probability_text(const Scope &scope, const std::optional<double> &probability) {
+  constexpr double most = 0.99, least = 0.01;
+  if (!probability)
+    return scope.say("voice.dash");
+  const std::string sign = scope.say("voice.percent");
+  const auto whole = [&](double share) { return tied(std::to_string(static_cast<int>(share * 100)), sign); };
+  if (*probability > most)
+    return scope.say("voice.over", {{"figure", whole(most)}});
+  if (*probability < least)
+    return scope.say("voice.under", {{"figure", whole(least)}});
+  return whole(*probability);
 }
 
 std::string date(const Scope &scope, base::Date day) {

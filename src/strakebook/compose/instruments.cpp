@@ -43,9 +43,12 @@ content::Block particulars(const Scope &scope, const survey::Gauge &gauge, const
   return keys(std::move(entries), look::plain_keys, 2);
 }
 
-/// How the doubt is reckoned; Student's factor is spoken of only where some gauge has one.
-std::string doubt_rule(const Scope &scope) {
+/// How the doubt of a place enters its verdict, if the house's rule counts it; Student's factor is spoken of only where some
+/// gauge has one.
+std::string doubt_words(const Scope &scope) {
   const auto &rule = scope.policy().decision;
+  if (rule.kind == policy::DecisionKind::simple_acceptance)
+    return scope.say("instruments.doubt-not-counted", {{"rule", rule.name}, {"source", rule.source}});
   std::string text = scope.say("instruments.doubt", {{"rule", rule.name}, {"band", figure(rule.band)}, {"source", rule.source}});
   for (const auto &gauge : scope.assessment().gauges)
     if (gauge.factor != rule.band)
@@ -66,7 +69,7 @@ content::Section instruments(const Scope &scope) {
   append(out.blocks, budgets(scope, numbering));
   out.blocks.push_back(item_heading(scope.say("instruments.method")));
   append(out.blocks, reduction_and_surfaces(scope));
-  out.blocks.push_back(paragraph(plain(doubt_rule(scope)), look::text));
+  out.blocks.push_back(paragraph(plain(doubt_words(scope)), look::text));
   append(out.blocks, block_checks(scope, numbering));
   append(out.blocks, indicative_gauges(scope, numbering));
   return out;

@@ -160,12 +160,14 @@ struct NotMet {
   std::string id;
   Length remaining, judged;
   std::string zone;
+  std::optional<double> conformance;
 };
 
 std::vector<NotMet> all_not_met(const Scope &scope) {
   std::vector<NotMet> found;
   const auto consider = [&](const std::string &id, const std::string &row, const auto &result) {
-    if (not_met(result.standing)) found.push_back({id, result.remaining, result.judged(), survey::zone_of_row(scope.survey(), row).id});
+    if (not_met(result.standing))
+      found.push_back({id, result.remaining, result.judged(), survey::zone_of_row(scope.survey(), row).id, result.standing->result.conformance});
   };
   for (const auto &result : scope.assessment().marks)
     consider(scope.survey().marks[result.mark].id(), scope.survey().marks[result.mark].row, result);
@@ -184,12 +186,16 @@ content::Block not_met_list(const Scope &scope, Numbering &numbering) {
                               {column(scope.say("map.place")), stretching(scope.say("map.where")), column(scope.say("map.left"), Align::decimal, scope.say("voice.mm"))});
   const bool low = std::ranges::any_of(found, [](const NotMet &one) { return one.judged < one.remaining; });
   if (low) table.columns.push_back(column(scope.say("results.low"), Align::decimal, scope.say("voice.mm")));
+  table.columns.push_back(column(scope.say("map.probability"), Align::right));
   std::vector<content::Row> rows;
   for (const auto &one : found) {
     rows.push_back(row({cell(link(subject_target(scope, one.id), one.id)), cell(subject_place(scope, one.id)), cell(remaining_text(scope, one.zone, one.remaining))}));
-    if (low) rows.back().cells.push_back(one.judged < one.remaining ? cell(low_text(scope, one.zone, one.judged)) : cell(scope.say("voice.dash")));
+    auto &cells = rows.back().cells;
+    if (low) cells.push_back(one.judged < one.remaining ? cell(low_text(scope, one.zone, one.judged)) : cell(scope.say("voice.dash")));
+    cells.push_back(cell(probability_text(scope, one.conformance)));
   }
   add_rows(table, std::move(rows));
+  table.notes = {plain(scope.say("map.probability-note"))};
   return block(std::move(table), "table/not-met");
 }
 

@@ -45,13 +45,11 @@ content::Row result_row(const Scope &scope, const assess::Subject &subject, cons
                         const assess::CriterionResult &result) {
   std::vector<content::Cell> cells = {cell(plain(criterion.name))};
   if (result.governs) cells.front().text = content::strong(criterion.name) + plain(scope.say("matrix.governs"));
-  content::Cell verdict = cell(verdict_word(scope, result.verdict));
+  content::Cell verdict = cell(verdict_word(scope, result));
   verdict.sign = verdict_meaning(result.verdict);
   if (result.verdict == assess::Verdict::not_applicable) {
     for (int i = 0; i < 3; ++i) cells.push_back(dash_cell(scope));
-    const bool weak = result.why_not == "weak-basis", inputs = result.why_not == "inputs";
-    const std::string why = weak ? scope.say("matrix.weak-basis") : inputs ? scope.say("matrix.inputs") : scope.say("matrix.scope");
-    verdict.text = content::soft(why);
+    verdict.text = content::soft(scope.say("matrix.not-applied", {{"why", why_not_words(scope, criterion.id, result.why_not)}}));
     cells.push_back(cell(std::string()));
   } else {
     cells.push_back(cell(limit_text(result.limit)));
@@ -64,6 +62,7 @@ content::Row result_row(const Scope &scope, const assess::Subject &subject, cons
   cells.push_back(std::move(verdict));
   if (result.verdict != assess::Verdict::not_applicable && result.bare == assess::Bare::at_limit)
     cells.back().text = cells.back().text + content::soft(scope.say("matrix.at-limit"));
+  cells.back().text = cells.back().text + content::soft(substantial_words(scope, result));
   return row(std::move(cells));
 }
 
@@ -71,7 +70,7 @@ content::RowGroup subject_group(const Scope &scope, const assess::ZoneResult &zo
   const bool pit = subject.kind == assess::Subject::Kind::pit;
   const InlineFill name{"zone", content::strong(zone_name(scope, zone.zone))}, at{"where", plain(where(scope, subject))};
   const InlineFill remaining{"remaining", plain(unit_mm(scope, remaining_text(scope, zone.zone, subject.remaining)))};
-  const InlineFill doubt{"doubt", plain(doubt_text(subject.band_nm))};
+  const InlineFill doubt{"doubt", plain(doubt_text(scope, subject.band_nm))};
   content::RowGroup group;
   group.id = "matrix/" + zone.zone + "/" + subject.id;
   group.head = pit ? scope.tell("matrix.pit-head", {name, at, remaining, doubt})

@@ -45,18 +45,50 @@ std::string criterion_name(const Scope &scope, std::string_view id) {
   return found == nullptr ? std::string(id) : found->name;
 }
 
-std::string doubt_text(Length band) { return base::mm_text(band, 2); }
+std::string doubt_text(const Scope &scope, Length band) {
+  const bool counted = scope.policy().decision.kind != policy::DecisionKind::simple_acceptance;
+  return counted ? base::mm_text(band, 2) : scope.say("margin.not-counted");
+}
+
+std::string doubt_mm(const Scope &scope, Length band) {
+  const bool counted = scope.policy().decision.kind != policy::DecisionKind::simple_acceptance;
+  return counted ? unit_mm(scope, doubt_text(scope, band)) : doubt_text(scope, band);
+}
+
+std::string why_not_words(const Scope &scope, std::string_view id, std::string_view reason) {
+  const auto *found = criterion(scope, id);
+  if (reason == "scope" || found == nullptr)
+    return scope.say("why-not.scope");
+  if (reason == "weak-basis")
+    return scope.say("why-not.weak-basis");
+  if (reason == "thicker")
+    return scope.say("why-not.thicker", {{"mm", unit_mm(scope, base::mm_exact(found->original_at_most.value(), 1))}});
+  if (reason == "inputs")
+    return scope.say("why-not.inputs");
+  return found->declared == policy::Declaration::passengers ? scope.say("why-not.passengers")
+                                                            : scope.say("why-not.light-scantlings");
+}
+
+std::string substantial_words(const Scope &scope, const assess::CriterionResult &result) {
+  if (!result.substantial_below)
+    return {};
+  if (result.bare == assess::Bare::over)
+    return scope.say("margin.past-substantial");
+  return result.substantial ? scope.say("margin.substantial", {{"mm", limit_text(*result.substantial_below)}}) : std::string();
+}
 
 std::string margin_words(const Scope &scope, const assess::CriterionResult &result, Length band) {
   const std::string margin = unsigned_margin(result, band);
-  const std::string doubt = doubt_text(band);
+  const std::string doubt = doubt_text(scope, band);
   switch (result.verdict) {
   case assess::Verdict::meets:
     return scope.say("margin.meets", {{"margin", margin}, {"doubt", doubt}});
   case assess::Verdict::falls_short:
     return scope.say("margin.falls-short", {{"margin", margin}, {"doubt", doubt}});
   case assess::Verdict::too_close:
-    return scope.say("margin.too-close", {{"margin", margin_text(result, band)}, {"doubt", doubt}});
+    return scope.say("margin.too-close", {{"verdict", verdict_word(scope, result)},
+                                           {"margin", margin_text(result, band)},
+                                           {"doubt", doubt}});
   case assess::Verdict::not_applicable:
     return scope.say("margin.not-applicable");
   }

@@ -25,7 +25,14 @@ std::string criterion_name(const Scope &scope, std::string_view id);
 /// The margin in words: "it falls short by 1.30", with the doubt where it matters. Computed: contains no
 /// action.
 std::string margin_words(const Scope &scope, const assess::CriterionResult &result, Length band);
-std::string doubt_text(Length band); ///< "0.16"
+/// "0.16"; under a rule that does not count the doubt, words that say so.
+std::string doubt_text(const Scope &scope, Length band);
+std::string doubt_mm(const Scope &scope, Length band); ///< the same with its unit
+
+/// Why a criterion does not apply to a zone, by the reason word of its result.
+std::string why_not_words(const Scope &scope, std::string_view criterion, std::string_view reason);
+/// " · substantial corrosion, under 4.875" behind the verdict of an allowable margin; empty where there is nothing to say.
+std::string substantial_words(const Scope &scope, const assess::CriterionResult &result);
 
 /// The loss at a place as text: "1.4 mm, 23 % (20 to 25)". With a weak basis the range over the nominals that
 /// fit, or nothing at all.

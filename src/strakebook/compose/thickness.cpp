@@ -36,7 +36,8 @@ std::optional<DrawnLimit> main_limit(const Scope &scope, std::string_view zone) 
 
 std::string limit_name(const Scope &scope, std::string_view id, Length limit) {
   const auto *found = criterion(scope, id);
-  const bool of_original = found != nullptr && found->kind == policy::CriterionKind::percent;
+  const bool of_original = found != nullptr &&
+                           (found->kind == policy::CriterionKind::percent || found->kind == policy::CriterionKind::margin);
   return of_original ? percent(scope, found->most_loss) : base::mm_exact(limit, 1);
 }
 

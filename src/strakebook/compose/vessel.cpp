@@ -42,12 +42,16 @@ content::Section vessel(const Scope &scope) {
   add_size(scope, entries, scope.say("vessel.draught"), boat.draught);
   add_size(scope, entries, scope.say("vessel.plated-height"), boat.plated_height);
   add_size(scope, entries, scope.say("vessel.frame-spacing"), boat.frame_spacing);
+  add_size(scope, entries, scope.say("vessel.waterline-length"), boat.waterline_length);
   add_fact(scope, entries, scope.say("vessel.built"), boat.built);
   add_fact(scope, entries, scope.say("vessel.builder"), boat.builder);
   add_fact(scope, entries, scope.say("vessel.construction"), boat.construction);
   add_fact(scope, entries, scope.say("vessel.use"), boat.use);
   add_fact(scope, entries, scope.say("vessel.history"), boat.history);
   add(entries, scope.say("vessel.wing-voids"), content::plain(yes_no(scope, boat.wing_voids)));
+  add_if_given(scope, entries, scope.say("vessel.carries"), boat.carries);
+  if (boat.light_scantlings)
+    add(entries, scope.say("vessel.light-scantlings"), content::plain(yes_no(scope, boat.light_scantlings->value)));
   out.blocks.push_back(keys(std::move(entries), look::plain_keys, 2));
   return out;
 }

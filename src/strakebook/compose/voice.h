@@ -82,6 +82,10 @@ std::string date(const Scope &scope, base::Date date);       ///< "14 October 20
 
 std::string verdict_meaning(assess::Verdict verdict);        ///< name of its sign: "falls-short"
 std::string verdict_word(const Scope &scope, assess::Verdict verdict); ///< "falls short"
+/// The same as the house's decision rule names it: four classes tell what is too close apart by the side of the bare figure.
+std::string verdict_word(const Scope &scope, const assess::CriterionResult &result);
+/// "99 %" of a probability, rounded down; "over 99 %", "under 1 %", never on to 0 or 100 % and never up to a mark that it is below.
+std::string probability_text(const Scope &scope, const std::optional<double> &probability);
 Inlines verdict_sign(const Scope &scope, assess::Verdict verdict);
 std::string status_word(const Scope &scope, survey::Status status);   ///< "no-echo"
 std::string surface_word(const Scope &scope, survey::Surface surface);

@@ -32,6 +32,13 @@ std::string verdict_word(const Scope &scope, assess::Verdict verdict) {
   return {};
 }
 
+std::string verdict_word(const Scope &scope, const assess::CriterionResult &result) {
+  const bool told_apart = scope.policy().decision.kind == policy::DecisionKind::four_classes;
+  if (!told_apart || result.verdict != assess::Verdict::too_close)
+    return verdict_word(scope, result.verdict);
+  return result.bare == assess::Bare::over ? scope.say("verdict.too-close-over") : scope.say("verdict.too-close-inside");
+}
+
 Inlines verdict_sign(const Scope &scope, assess::Verdict verdict) {
   return {content::Sign{verdict_meaning(verdict), verdict_word(scope, verdict)}};
 }

@@ -42,16 +42,36 @@ void read_extent(const YamlNode &node, policy::ExtentRule &into, Diagnostics &si
       .apply(node);
 }
 
+constexpr Choice<policy::DecisionKind> decision_kinds[] = {
+    {"simple-acceptance", policy::DecisionKind::simple_acceptance},
+    {"guard-band", policy::DecisionKind::guard_band},
+    {"four-classes", policy::DecisionKind::four_classes}};
+
+/// Simple acceptance has no band; the other two are nothing without one.
+void check_band(const YamlNode &node, const policy::DecisionRule &rule, Diagnostics &sink) {
+  const bool simple = rule.kind == policy::DecisionKind::simple_acceptance;
+  const YamlNode *band = node.find("band");
+  if (rule.band.digits < 0)
+    sink.error(Code::out_of_range, band->span, "a band of doubt cannot be negative", "0 or more");
+  else if (simple && rule.band.digits > 0)
+    sink.error(Code::rule_and_band, band->span, "simple acceptance does not count the doubt, so it has no band",
+               "no band, or another rule", "rule: guard-band");
+  else if (!simple && rule.band.digits == 0)
+    sink.error(Code::rule_and_band, band ? band->span : node.span, "this decision rule needs a band above 0",
+               "how many standard uncertainties", "band: 1.645");
+}
+
 void read_doubt(const YamlNode &node, policy::DecisionRule &into, Diagnostics &sink) {
+  const std::size_t before = sink.errors();
   Binding(sink)
       .need("name", into.name)
-      .need("band", into.band)
+      .need_word<policy::DecisionKind>("rule", into.kind, decision_kinds)
+      .may("band", into.band)
       .need("coverage", into.coverage)
       .need("source", into.source)
       .apply(node);
-  if (into.band.digits < 0)
-    sink.error(Code::out_of_range, node.find("band")->span, "a band of doubt cannot be negative",
-               "0 or more");
+  if (sink.errors() == before)
+    check_band(node, into, sink);
 }
 
 void read_single_echo(const YamlNode &node, policy::SingleEcho &into, Diagnostics &sink) {

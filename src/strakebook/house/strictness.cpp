@@ -17,7 +17,7 @@ namespace {
 using base::Code;
 using Pattern = std::vector<std::string_view>; ///< "*" stands for any one key
 
-enum class Way { up, down, to_yes, to_always };
+enum class Way { up, down, to_yes, to_always, along };
 struct Direction {
   Pattern path;
   Way way;
@@ -25,6 +25,7 @@ struct Direction {
 
 const std::vector<Direction> &directions() {
   static const std::vector<Direction> table{
+      {{"policy", "doubt", "rule"}, Way::along},
       {{"policy", "doubt", "band"}, Way::up},
       {{"policy", "doubt", "coverage"}, Way::up},
       {{"policy", "extent", "most-per-m2"}, Way::down},
@@ -46,6 +47,12 @@ const std::vector<Direction> &directions() {
       {{"style", "smallest"}, Way::up},
   };
   return table;
+}
+
+/// Decision rules, each stricter than the one before: one with a band calls less, one with four classes tells more.
+constexpr std::array<std::string_view, 3> decision_rules{"simple-acceptance", "guard-band", "four-classes"};
+std::ptrdiff_t place_along(std::string_view word) {
+  return std::ranges::find(decision_rules, word) - decision_rules.begin();
 }
 
 struct Sourced {
@@ -97,6 +104,8 @@ bool laxer(const std::string &was, const std::string &now, Way way) {
     return was == "yes" && now != "yes";
   if (way == Way::to_always)
     return now != was && now != "always";
+  if (way == Way::along)
+    return place_along(now) < place_along(was);
   const auto before = figure_of(was), after = figure_of(now);
   if (!before || !after)
     return false; // not a figure at all: the reader of that value says so
@@ -113,6 +122,8 @@ std::string_view stricter(Way way) {
     return "and nothing else";
   case Way::to_always:
     return "or always";
+  case Way::along:
+    return "or one that calls less";
   }
   return {};
 }

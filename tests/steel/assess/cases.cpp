@@ -112,29 +112,46 @@ TEST_CASE("case 3: the original is not known") {
   }
 }
 
-TEST_CASE("case 7: criteria that contradict each other on a side of 6 mm") {
+TEST_CASE("criteria that contradict each other on a side of 6 mm, extensive at 4.6") {
   auto survey = sample::SurveyBuilder().zone("W", "6").row("PW", "W").marks("PW", {"5.8", "4.6", "4.7", "4.6"})
                     .zone("C", "6", "mill certificate", policy::Plating::bilge).row("PC", "C").marks("PC", {"4.9", "4.9", "5.0"})
-                    .criteria({"percent-20", "percent-25", "absolute-4.0", "absolute-3.0", "inland-rule"})
+                    .criteria({"percent-20", "percent-25", "margin-20", "margin-25", "absolute-4.0", "absolute-3.0", "inland-rule"})
                     .decide("W", "monitor", "absolute-4.0");
   const auto result = sample::assessed(survey.made);
   const auto &side = result.zones.at(0), &chine = result.zones.at(1);
   const auto &low = side.subjects.at(0);
   CHECK(low.id == "PW 2"); // the first of equals
   CHECK(side.general_loss->nominal == Ratio{14, 60});
+  CHECK(base::to_text(base::round_to({14 * 100, 60}, 1)) == "23.3");
+  CHECK(result.marks[1].loss == length("1.4"));
+  CHECK(result_of(low, "percent-20").limit == length("4.80"));
   CHECK(result_of(low, "percent-20").verdict == Verdict::falls_short);
-  CHECK(result_of(low, "percent-20").margin == -length("0.2"));
+  CHECK(result_of(low, "percent-20").margin == -length("0.20"));
+  CHECK(result_of(low, "percent-25").limit == length("4.50"));
   CHECK(result_of(low, "percent-25").verdict == Verdict::too_close);
-  CHECK(result_of(low, "percent-25").margin == length("0.1"));
+  CHECK(result_of(low, "percent-25").margin == length("0.10"));
+  CHECK(result_of(low, "percent-25").bare == Bare::inside);
   CHECK(result_of(low, "absolute-4.0").verdict == Verdict::meets);
-  CHECK(result_of(low, "absolute-4.0").margin == length("0.6"));
+  CHECK(result_of(low, "absolute-4.0").margin == length("0.60"));
   CHECK(result_of(low, "absolute-4.0").governs);
   CHECK_FALSE(result_of(low, "percent-20").governs);
+  CHECK(result_of(low, "absolute-3.0").verdict == Verdict::meets);
   CHECK(result_of(low, "inland-rule").limit == length("3.0"));
+  CHECK(result_of(low, "inland-rule").verdict == Verdict::meets);
   CHECK(result_of(chine.subjects.at(0), "inland-rule").limit == length("3.225"));
+  CHECK(result_of(chine.subjects.at(0), "inland-rule").verdict == Verdict::meets);
   CHECK(result.workings.at("inland-rule/bilge").b == Ratio{5, 4});
+
+  // IACS UR Z10.1: 1.4 lost is beyond 1.125 and within 1.5 of 25 %; of 20 % it is beyond the 1.2 that may go.
+  CHECK(result_of(low, "margin-25").substantial);
+  CHECK(result_of(low, "margin-25").substantial_below == length("6") - length("1.125"));
+  CHECK(result_of(low, "margin-25").limit == length("6") - length("1.5"));
+  CHECK_FALSE(result_of(low, "margin-20").substantial);
+  CHECK(result_of(low, "margin-20").limit == length("6") - length("1.2"));
+  CHECK(result_of(low, "margin-20").bare == Bare::over);
+
   CHECK(side.conflict);
-  CHECK(side.short_of == Ids{"percent-20"});
+  CHECK(side.short_of == Ids{"percent-20", "margin-20"});
   CHECK(side.suggests_extensive);
   CHECK(side.suggested == Ids{"monitor"});
   CHECK_FALSE(side.departs);

@@ -82,7 +82,8 @@ TEST_CASE("the band is closed at its ends: w exactly is called, a nanometre insi
   CHECK(assess::band(doubt("1.645", "0.1")) == length("0.1645"));
 }
 
-// JCGM 106:2012, guard band on a lower limit; computed: minimum 3.81, U = 0.20 (k = 2) accepts from 4.01, rejects to 3.61.
+// JCGM 106:2012, guard band on a lower limit; computed: minimum 3.81, U = 0.20 (k = 2) accepts from 4.01, rejects below 3.61, and
+// says nothing between. At 3.61 itself the house's rule speaks: only a margin smaller than the doubt is too close to call.
 TEST_CASE("the decision rule of JCGM 106:2012 with k = 2") {
   const auto verdict = [](const char *figure) {
     const auto margin = length(figure) - length("3.81");
@@ -92,6 +93,7 @@ TEST_CASE("the decision rule of JCGM 106:2012 with k = 2") {
   CHECK(verdict("4.009999") == Verdict::too_close);
   CHECK(verdict("3.610001") == Verdict::too_close);
   CHECK(verdict("3.61") == Verdict::falls_short);
+  CHECK(verdict("3.609999") == Verdict::falls_short);
 }
 
 TEST_CASE("under a pit the doubts of both gauges count") {

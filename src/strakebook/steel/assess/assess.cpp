@@ -9,6 +9,7 @@
 #include "strakebook/steel/assess/readings.h"
 #include "strakebook/steel/assess/retakes.h"
 #include "strakebook/steel/assess/standings.h"
+#include "strakebook/steel/assess/workings.h"
 #include "strakebook/steel/assess/zones.h"
 
 namespace strakebook::assess {
@@ -66,6 +67,7 @@ void set_worst(Assessment &result, const survey::Survey &survey) {
 
 Assessment assess(const survey::Survey &survey, const policy::Policy &policy, base::Diagnostics &sink) {
   Assessment result;
+  result.decision = policy.decision;
   result.criteria = criteria_in_use(survey, policy);
   result.workings = rule_workings(survey, result.criteria, sink);
   result.gauges = gauge_results(survey, policy);

@@ -31,11 +31,16 @@ enum class Bare { inside, at_limit, over };
 struct CriterionResult {
   std::string criterion;           ///< policy criterion id
   Verdict verdict = Verdict::not_applicable;
-  std::string why_not;             ///< reason word of not_applicable: "weak-basis", "scope", "inputs"
+  std::string why_not;             ///< reason word of not_applicable, see Applicability
   Length limit;                    ///< as a remaining thickness, rounded up to the next nanometre if not exact
   Length margin;                   ///< what it is judged by - limit; positive is in hand. Verdicts turn on the unrounded margin
   Bare bare = Bare::inside;
   bool governs = false;            ///< named by the zone's decision
+  /// Probability that the steel meets the limit, by the gauge's doubt alone; see conformance.h. It decides nothing. Absent where
+  /// the criterion does not apply and where no doubt is given.
+  std::optional<double> conformance;
+  std::optional<Length> substantial_below; ///< of an allowable margin: less than this is substantial corrosion, or past it
+  bool substantial = false;        ///< the bare loss is beyond that share of the allowable, and not beyond the allowable
 };
 
 /// A place against the one limit that its zone is measured by (see ZoneResult::measured_by), with its own gauge's doubt.
@@ -126,6 +131,30 @@ struct Nominal {
   std::optional<Length> lower, upper; ///< delivery interval
 };
 
+/// Whether a criterion applies to a zone, and what it asks for there. why_not: "scope" (other plating), "not-declared" (the vessel
+/// is not declared what it must be), "weak-basis" (the original is not known well enough), "thicker" (the original is above the
+/// criterion's bound), "inputs" (a figure of the formula is missing); empty where it applies.
+struct Applicability {
+  std::string criterion;
+  std::string why_not;
+  std::optional<Length> limit;     ///< as a remaining thickness; absent where it does not apply
+};
+
+/// A place that another reading of a rule would judge otherwise.
+struct Rejudged {
+  std::string place;               ///< mark or pit
+  Length remaining;
+  Verdict now = Verdict::not_applicable, then = Verdict::not_applicable;
+};
+
+/// What one other reading of one rule would change in a zone: every used mark and every pit whose verdict would be another, least
+/// remaining first.
+struct ReadOtherwise {
+  std::string criterion;
+  policy::OtherReading reading;
+  std::vector<Rejudged> places;
+};
+
 struct ZoneResult {
   std::string zone;
   Count count;
@@ -138,6 +167,8 @@ struct ZoneResult {
   /// Criterion that the zone's marks and pits are measured by: the governing one, else the applicable one with the least
   /// margin at the worst subject. Empty: none applies, and no place of the zone has a standing.
   std::string measured_by;
+  std::vector<Applicability> criteria; ///< in the order of Assessment::criteria
+  std::vector<ReadOtherwise> read_otherwise; ///< only readings that change a verdict
   std::vector<Nominal> nominals;   ///< for a weak basis
   bool weak_basis = false;
   std::optional<LossShare> general_loss; ///< at the lowest plate reading
@@ -160,6 +191,7 @@ struct ZoneResult {
 };
 
 struct Assessment {
+  policy::DecisionRule decision;            ///< by which every verdict is given
   std::vector<policy::Criterion> criteria;  ///< the ones this survey uses, in print order
   std::map<std::string, policy::RuleWorking> workings; ///< "criterion/plating" -> working of the formula
   std::vector<GaugeResult> gauges;          ///< one for each Survey::gauges, same order

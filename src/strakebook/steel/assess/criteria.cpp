@@ -2,8 +2,9 @@
 
 #include <algorithm>
 
+#include "strakebook/steel/assess/conformance.h"
 #include "strakebook/steel/assess/originals.h"
-#include "strakebook/steel/assess/words.h"
+#include "strakebook/steel/assess/workings.h"
 
 namespace strakebook::assess {
 
@@ -12,7 +13,8 @@ namespace {
 using policy::Criterion;
 using policy::CriterionKind;
 
-constexpr std::string_view out_of_scope = "scope", basis_is_weak = "weak-basis", lacks_inputs = "inputs";
+constexpr std::string_view out_of_scope = "scope", not_declared = "not-declared", basis_is_weak = "weak-basis",
+                           too_thick = "thicker", lacks_inputs = "inputs";
 
 const survey::CriterionUse *use_of(const survey::Survey &survey, std::string_view id) {
   const auto found = std::ranges::find(survey.criteria, id, &survey::CriterionUse::id);
@@ -25,77 +27,74 @@ void take(std::vector<Criterion> &into, Criterion criterion, const survey::Crite
   into.push_back(std::move(criterion));
 }
 
-bool in_scope(const Criterion &criterion, policy::Plating plating) {
-  return criterion.plating.empty() || std::ranges::find(criterion.plating, plating) != criterion.plating.end();
+bool is_share(const Criterion &criterion) {
+  return criterion.kind == CriterionKind::percent || criterion.kind == CriterionKind::margin;
 }
 
-std::string working_key(const Criterion &criterion, policy::Plating plating) {
-  return criterion.id + "/" + std::string(word_of(plating));
+/// Why a criterion does not apply to a zone, whatever its figures; empty: it does.
+std::string_view shut_out(const survey::Vessel &vessel, const survey::Zone &zone, const policy::Policy &policy,
+                          const Criterion &criterion) {
+  if (!in_scope(criterion, zone.plating)) return out_of_scope;
+  if (!declared(vessel, criterion)) return not_declared;
+  if ((is_share(criterion) || criterion.original_at_most) && weak_basis(zone, policy)) return basis_is_weak;
+  if (criterion.original_at_most && zone.original.nominal.value > *criterion.original_at_most) return too_thick;
+  return {};
 }
 
-bool is_formula(const Criterion &criterion) {
-  return criterion.kind == CriterionKind::rule_minimum && criterion.rule.has_value();
+/// What is left of the original when this share of it has gone.
+Fraction left_after(const survey::Zone &zone, Fraction share) {
+  const Fraction rest = Fraction{1, 1} + Fraction{-share.num, share.den};
+  return rest * Fraction{zone.original.nominal.value.nm(), 1};
 }
 
-void report_missing(const survey::Survey &survey, const Criterion &criterion, std::string_view field,
-                    std::string_view what, base::Diagnostics &sink) {
-  const survey::CriterionUse *use = use_of(survey, criterion.id);
-  sink.add({.code = base::Code::criterion_inputs,
-            .span = use ? use->span : survey.vessel.span,
-            .message = "the criterion " + criterion.id + " cannot be computed: the " + std::string(what) + " is not given",
-            .expected = "vessel: " + std::string(field) + ", a length",
-            .write = "give " + std::string(field) + " under vessel, with where it comes from; or leave the criterion out",
-            .subject = {}});
-}
-
-/// The hull's figures for a formula; nullopt when one of them is missing, which is then reported.
-std::optional<policy::HullFigures> figures_for(const survey::Survey &survey, const Criterion &criterion,
-                                               base::Diagnostics &sink) {
-  const survey::Vessel &vessel = survey.vessel;
-  if (!vessel.draught) report_missing(survey, criterion, "draught", "draught", sink);
-  if (!vessel.frame_spacing) report_missing(survey, criterion, "frame-spacing", "frame spacing", sink);
-  if (!vessel.draught || !vessel.frame_spacing) return std::nullopt;
-  return policy::HullFigures{.length = vessel.length.length.value,
-                             .draught = vessel.draught->length.value,
-                             .spacing = vessel.frame_spacing->length.value,
-                             .wing_voids = vessel.wing_voids};
-}
-
-Limit limit_for(const survey::Zone &zone, const policy::Policy &policy, const Criterion &criterion,
-                const std::map<std::string, policy::RuleWorking> &workings) {
-  Limit limit{.criterion = criterion.id, .exact_nm = {}, .why_not = {}};
-  const auto not_applicable = [&](std::string_view why) {
-    limit.why_not = why;
-    return limit;
-  };
-  if (!in_scope(criterion, zone.plating)) return not_applicable(out_of_scope);
-  switch (criterion.kind) {
-  case CriterionKind::absolute: limit.exact_nm = Fraction{criterion.limit.nm(), 1}; break;
-  case CriterionKind::percent:
-    if (weak_basis(zone, policy)) return not_applicable(basis_is_weak);
-    limit.exact_nm = policy::fraction(base::complement(criterion.most_loss)) * Fraction{zone.original.nominal.value.nm(), 1};
-    break;
-  case CriterionKind::rule_minimum:
-    const auto working = workings.find(working_key(criterion, zone.plating));
-    if (working == workings.end()) return not_applicable(lacks_inputs);
-    limit.exact_nm = Fraction{working->second.limit.nm(), 1};
-    break;
+void set_exact(Limit &limit, const survey::Zone &zone, const Criterion &criterion,
+               const std::map<std::string, policy::RuleWorking> &workings) {
+  if (criterion.kind == CriterionKind::absolute) limit.exact_nm = Fraction{criterion.limit.nm(), 1};
+  else if (is_share(criterion)) limit.exact_nm = left_after(zone, policy::fraction(criterion.most_loss));
+  else if (const auto found = workings.find(working_key(criterion, zone.plating)); found != workings.end()) {
+    limit.exact_nm = Fraction{found->second.limit.nm(), 1};
+    limit.others = found->second.others;
+  } else {
+    limit.why_not = lacks_inputs;
   }
-  return limit;
+  if (criterion.kind == CriterionKind::margin)
+    limit.substantial_nm =
+        left_after(zone, policy::fraction(criterion.most_loss) * policy::fraction(criterion.substantial_from));
+}
+
+Fraction over(Length remaining, Fraction limit) {
+  return Fraction{remaining.nm(), 1} + Fraction{-limit.num, limit.den};
 }
 
 CriterionResult result_for(const Spot &spot, const Limit &limit) {
   CriterionResult result{.criterion = limit.criterion, .why_not = limit.why_not, .governs = limit.governs};
   if (!limit.exact_nm) return result;
-  const Fraction margin = Fraction{spot.judged().nm(), 1} + Fraction{-limit.exact_nm->num, limit.exact_nm->den};
+  const Fraction margin = over(spot.judged(), *limit.exact_nm);
   result.verdict = judged(margin, spot.doubt);
   result.bare = bare(margin);
   result.limit = Length::nanometres(policy::rounded_up(*limit.exact_nm));
   result.margin = spot.judged() - result.limit;
+  result.conformance = conformance(margin, spot.doubt.u2);
+  if (!limit.substantial_nm) return result;
+  result.substantial_below = Length::nanometres(policy::rounded_up(*limit.substantial_nm));
+  result.substantial = bare(over(spot.judged(), *limit.substantial_nm)) == Bare::over && result.bare != Bare::over;
   return result;
 }
 
 } // namespace
+
+bool in_scope(const Criterion &criterion, policy::Plating plating) {
+  return criterion.plating.empty() || std::ranges::find(criterion.plating, plating) != criterion.plating.end();
+}
+
+bool declared(const survey::Vessel &vessel, const Criterion &criterion) {
+  if (!criterion.declared) return true;
+  switch (*criterion.declared) {
+  case policy::Declaration::light_scantlings: return vessel.light_scantlings && vessel.light_scantlings->value;
+  case policy::Declaration::passengers: return vessel.carries.text == survey::carries_passengers;
+  }
+  return false;
+}
 
 std::vector<Criterion> criteria_in_use(const survey::Survey &survey, const policy::Policy &policy) {
   std::vector<Criterion> used;
@@ -109,32 +108,25 @@ std::vector<Criterion> criteria_in_use(const survey::Survey &survey, const polic
   return used;
 }
 
-std::map<std::string, policy::RuleWorking> rule_workings(const survey::Survey &survey,
-                                                         const std::vector<Criterion> &criteria, base::Diagnostics &sink) {
-  std::map<std::string, policy::RuleWorking> workings;
-  for (const Criterion &criterion : criteria) {
-    const auto applies = [&](const survey::Zone &zone) { return in_scope(criterion, zone.plating); };
-    if (!is_formula(criterion) || std::ranges::none_of(survey.zones, applies)) continue;
-    const auto figures = figures_for(survey, criterion, sink);
-    if (!figures) continue;
-    for (const survey::Zone &zone : survey.zones)
-      if (applies(zone))
-        workings[working_key(criterion, zone.plating)] = policy::rule_minimum(*criterion.rule, *figures, zone.plating);
-  }
-  return workings;
-}
-
 std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &zone, const policy::Policy &policy,
                               const std::vector<Criterion> &criteria,
                               const std::map<std::string, policy::RuleWorking> &workings) {
   const auto decision = std::ranges::find(survey.decisions, zone.id, &survey::Decision::zone);
   std::vector<Limit> limits;
   for (const Criterion &criterion : criteria) {
-    Limit limit = limit_for(zone, policy, criterion, workings);
+    Limit limit{.criterion = criterion.id, .exact_nm = {}, .why_not = {}};
+    limit.why_not = shut_out(survey.vessel, zone, policy, criterion);
+    if (limit.why_not.empty()) set_exact(limit, zone, criterion, workings);
     limit.governs = decision != survey.decisions.end() && decision->criterion == criterion.id;
     limits.push_back(std::move(limit));
   }
   return limits;
+}
+
+Applicability applicability(const Limit &limit) {
+  Applicability result{.criterion = limit.criterion, .why_not = limit.why_not, .limit = {}};
+  if (limit.exact_nm) result.limit = Length::nanometres(policy::rounded_up(*limit.exact_nm));
+  return result;
 }
 
 Subject against(const Spot &spot, const std::vector<Limit> &limits) {

@@ -5,25 +5,28 @@
 /// The criteria that a survey uses, what each of them asks of a zone, and how a place stands against them.
 namespace strakebook::assess {
 
+bool in_scope(const policy::Criterion &criterion, policy::Plating plating);
+
+/// Whether the vessel is declared what the criterion asks for; true where it asks for nothing.
+bool declared(const survey::Vessel &vessel, const policy::Criterion &criterion);
+
 /// The criteria in use: the house's in the house's order, then the survey's own in the order written.
 std::vector<policy::Criterion> criteria_in_use(const survey::Survey &survey, const policy::Policy &policy);
-
-/// Workings of every rule formula for each kind of plating that it applies to, keyed "criterion/plating". A formula without
-/// draught or frame spacing gives none and adds criterion_inputs.
-std::map<std::string, policy::RuleWorking> rule_workings(const survey::Survey &survey,
-                                                         const std::vector<policy::Criterion> &criteria,
-                                                         base::Diagnostics &sink);
 
 /// What one criterion asks of one zone; `exact_nm` absent: not applicable, and why.
 struct Limit {
   std::string criterion;
   std::optional<Fraction> exact_nm; ///< least remaining thickness; of a rule formula already rounded up to a nanometre
-  std::string why_not;
+  std::string why_not;                ///< see Applicability
   bool governs = false;
+  std::optional<Fraction> substantial_nm; ///< of an allowable margin: what is left where substantial corrosion begins
+  std::vector<policy::OtherReading> others; ///< what other readings of a rule formula ask
 };
 std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &zone, const policy::Policy &policy,
                               const std::vector<policy::Criterion> &criteria,
                               const std::map<std::string, policy::RuleWorking> &workings);
+
+Applicability applicability(const Limit &limit);
 
 /// A place of the zone with its doubt, against every limit.
 struct Spot {

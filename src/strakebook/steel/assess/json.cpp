@@ -2,6 +2,7 @@
 
 #include "strakebook/base/decimal.h"
 #include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/assess/conformance.h"
 #include "strakebook/steel/assess/json_gauge.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/policy/fraction.h"
@@ -43,7 +44,11 @@ Json mean_mm(const std::optional<Ratio> &nm) {
 Json form(const policy::Criterion &criterion) {
   Json out = {{"id", criterion.id}, {"name", criterion.name}, {"kind", word_of(criterion.kind)}};
   if (criterion.kind == policy::CriterionKind::absolute) out["limit"] = text(criterion.limit);
-  if (criterion.kind == policy::CriterionKind::percent) out["most_loss"] = text(criterion.most_loss);
+  const bool margin = criterion.kind == policy::CriterionKind::margin;
+  if (margin || criterion.kind == policy::CriterionKind::percent) out["most_loss"] = text(criterion.most_loss);
+  if (margin) out["substantial_from"] = text(criterion.substantial_from);
+  if (criterion.original_at_most) out["original_at_most"] = text(*criterion.original_at_most);
+  if (criterion.declared) out["declared"] = word_of(*criterion.declared);
   out["authority"] = criterion.authority;
   out["edition"] = criterion.edition;
   out["scope"] = criterion.scope;
@@ -51,10 +56,20 @@ Json form(const policy::Criterion &criterion) {
   return out;
 }
 
+Json form(const policy::DecisionRule &rule) {
+  return {{"rule", word_of(rule.kind)}, {"name", rule.name}, {"band", base::to_text(rule.band)}, {"source", rule.source}};
+}
+
+Json form(const policy::OtherReading &other) {
+  return {{"reading", word_of(other.reading)}, {"limit", text(other.limit)}};
+}
+
 Json form(const policy::RuleWorking &working) {
+  Json others = Json::array();
+  for (const auto &other : working.others) others.push_back(form(other));
   return {{"limit", text(working.limit)}, {"by_length", text(working.by_length)}, {"by_draught", text(working.by_draught)},
           {"floored", working.floored},   {"f", text(working.f)},                 {"b", text(working.b)},
-          {"c", text(working.c)}};
+          {"c", text(working.c)},         {"spacing", text(working.spacing)},     {"read_otherwise", std::move(others)}};
 }
 
 Json form(const CriterionResult &result) {
@@ -66,7 +81,22 @@ Json form(const CriterionResult &result) {
   out["limit"] = text(result.limit);
   out["margin"] = text(result.margin);
   out["bare"] = word_of(result.bare);
+  out["conformance"] = result.conformance ? Json(conformance_text(*result.conformance)) : Json(nullptr);
+  if (!result.substantial_below) return out;
+  out["substantial_below"] = text(*result.substantial_below);
+  out["substantial"] = result.substantial;
   return out;
+}
+
+Json form(const Applicability &one) {
+  Json out = {{"criterion", one.criterion}, {"applies", one.limit.has_value()}};
+  if (one.limit) out["limit"] = text(*one.limit);
+  else out["why_not"] = one.why_not;
+  return out;
+}
+
+Json form(const Rejudged &place) {
+  return {{"place", place.place}, {"remaining", text(place.remaining)}, {"now", word_of(place.now)}, {"then", word_of(place.then)}};
 }
 
 Json form(const std::optional<Standing> &standing) {
@@ -113,6 +143,7 @@ Json form(const RowSummary &row) {
 
 // Declared before the lists that call them: a template finds in this namespace only what stands above it.
 Json form(const Subject &subject);
+Json form(const ReadOtherwise &one);
 Json form(const Nominal &nominal);
 Json form(const ZoneResult &zone);
 
@@ -138,6 +169,13 @@ Json form(const Subject &subject) {
           {"factor", base::to_text(subject.factor)}, {"band", text(subject.band_nm)}, {"results", list(subject.results)}};
 }
 
+Json form(const ReadOtherwise &one) {
+  Json out = {{"criterion", one.criterion}};
+  out.update(form(one.reading));
+  out["places"] = list(one.places);
+  return out;
+}
+
 Json form(const Nominal &nominal) {
   return {{"nominal", text(nominal.nominal)}, {"state", word_of(nominal.state)}, {"lower", optional(nominal.lower)},
           {"upper", optional(nominal.upper)}};
@@ -153,6 +191,8 @@ Json form(const ZoneResult &zone) {
           {"worst", named(zone.worst)},
           {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},
           {"measured_by", named(zone.measured_by)},
+          {"criteria", list(zone.criteria)},
+          {"read_otherwise", list(zone.read_otherwise)},
           {"weak_basis", zone.weak_basis},
           {"nominals", list(zone.nominals)},
           {"alive_low", optional(zone.alive_low)},
@@ -187,6 +227,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["worst"] = named(assessment.worst);
   out["worst_remaining"] = assessment.worst.empty() ? Json(nullptr) : Json(text(assessment.worst_remaining));
   out["worst_loss"] = named(assessment.worst_loss);
+  out["decision_rule"] = form(assessment.decision);
   out["criteria"] = list(assessment.criteria);
   out["workings"] = Json::object();
   for (const auto &[key, working] : assessment.workings) out["workings"][key] = form(working);

@@ -26,7 +26,35 @@ std::string_view word_of(policy::CriterionKind kind) {
   switch (kind) {
   case policy::CriterionKind::absolute: return "absolute";
   case policy::CriterionKind::percent: return "percent";
+  case policy::CriterionKind::margin: return "margin";
   case policy::CriterionKind::rule_minimum: return "rule-minimum";
+  case policy::CriterionKind::passenger_minimum: return "passenger-minimum";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(policy::DecisionKind kind) {
+  switch (kind) {
+  case policy::DecisionKind::simple_acceptance: return "simple-acceptance";
+  case policy::DecisionKind::guard_band: return "guard-band";
+  case policy::DecisionKind::four_classes: return "four-classes";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(policy::Declaration declared) {
+  switch (declared) {
+  case policy::Declaration::light_scantlings: return "light-scantlings";
+  case policy::Declaration::passengers: return "passengers";
+  }
+  no_such_value();
+}
+
+std::string_view word_of(policy::RuleReading reading) {
+  switch (reading) {
+  case policy::RuleReading::floor_times_b: return "floor-times-b";
+  case policy::RuleReading::local_wear: return "local-wear";
+  case policy::RuleReading::local_wear_under_floor: return "local-wear-under-floor";
   }
   no_such_value();
 }

@@ -10,6 +10,9 @@ namespace strakebook::assess {
 std::string_view word_of(survey::Status status); ///< "no-echo"; a mark that was read has no such word
 std::string_view word_of(policy::Plating plating); ///< "bilge"
 std::string_view word_of(policy::CriterionKind kind); ///< "rule-minimum"
+std::string_view word_of(policy::DecisionKind kind);  ///< "guard-band"
+std::string_view word_of(policy::Declaration declared); ///< "light-scantlings"
+std::string_view word_of(policy::RuleReading reading);  ///< "floor-times-b"
 std::string_view word_of(Verdict verdict); ///< "too-close"
 std::string_view word_of(Bare bare); ///< "at-limit"
 std::string_view word_of(Extent extent); ///< "not-declared"

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "strakebook/steel/assess/ladder.h"
+#include "strakebook/steel/assess/other_readings.h"
 #include "strakebook/steel/assess/originals.h"
 #include "strakebook/steel/assess/readings.h"
 #include "strakebook/steel/assess/spots.h"
@@ -17,6 +18,16 @@ std::vector<Spot> spots_of(const survey::Survey &survey, const policy::Policy &p
   std::vector<Spot> spots;
   if (mark) spots.push_back(plate_spot(survey, policy, so_far.gauges, so_far.marks[*mark]));
   if (pit) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[*pit]));
+  return spots;
+}
+
+/// Every place of a zone that has a figure.
+std::vector<Spot> all_spots(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
+                            const std::vector<std::size_t> &marks, const std::vector<std::size_t> &pits) {
+  std::vector<Spot> spots;
+  for (const std::size_t i : marks)
+    if (so_far.marks[i].used) spots.push_back(plate_spot(survey, policy, so_far.gauges, so_far.marks[i]));
+  for (const std::size_t i : pits) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[i]));
   return spots;
 }
 
@@ -111,6 +122,9 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   const auto limits = limits_for(survey, zone, policy, so_far.criteria, so_far.workings);
   for (const Spot &spot : spots_of(survey, policy, so_far, all.worst, pit))
     result.subjects.push_back(against(spot, limits));
+  for (const Limit &limit : limits) result.criteria.push_back(applicability(limit));
+  if (std::ranges::any_of(limits, [](const Limit &limit) { return !limit.others.empty(); }))
+    result.read_otherwise = read_otherwise(all_spots(survey, policy, so_far, marks, pits), limits);
   find_conflict(result);
 
   set_originals(result, zone, policy);

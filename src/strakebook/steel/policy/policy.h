@@ -32,19 +32,41 @@ struct RuleMinimum {
   base::Decimal draught_factor;              ///< 0.005
   base::Decimal bilge_factor;                ///< 1.25; bottom and side take 1
   base::Decimal wing_factor;                 ///< 0.95 with double bottom and wing voids
+  Ratio local_wear;                          ///< 0.1: this much less is accepted locally; see RuleReading
 };
 
-enum class CriterionKind { absolute, percent, rule_minimum };
+/// Minimum for vessels that carry passengers (Directive 2006/87/EC Annex II Art. 15.02): the greater of draught_factor a sqrt(T)
+/// and length_factor f sqrt(L_WL), not under the floor; f = 1 + spacing_slope (a - spacing), below the spacing too. a in mm and
+/// not less than least_spacing, L_WL and T in m, result mm.
+struct PassengerMinimum {
+  base::Decimal draught_factor; ///< 0.006
+  base::Decimal length_factor;  ///< 0.55
+  Length spacing;               ///< 500 mm: f = 1 there
+  base::Decimal spacing_slope;  ///< 0.0013 a mm
+  Length least_spacing;         ///< 400 mm: a closer spacing counts as this
+  Length floor;                 ///< 3.0 mm
+};
 
-/// One named criterion. `limit` for absolute, `most_loss` for percent (0.25 = 25 % of the original may go), `rule` for the
-/// formula. A remaining thickness exactly at the limit has not passed it.
+/// absolute: a remaining thickness. percent: a share of the original that may go. margin: the same in the manner of class, with
+/// substantial corrosion told apart below the limit. The two minimums are formulas of the hull's figures.
+enum class CriterionKind { absolute, percent, margin, rule_minimum, passenger_minimum };
+
+/// What a vessel must be declared to be before some criteria apply to it.
+enum class Declaration { light_scantlings, passengers };
+
+/// One named criterion. `limit` for absolute, `most_loss` for percent and margin (0.25 = 25 % of the original may go), `rule` or
+/// `passenger` for a formula. A remaining thickness exactly at the limit has not passed it.
 struct Criterion {
   std::string id;        ///< "absolute-4.0"
   std::string name;      ///< "4.0 mm remaining"
   CriterionKind kind = CriterionKind::absolute;
   Length limit;
   Ratio most_loss;
+  Ratio substantial_from;  ///< of margin: a loss beyond this share of what may go is substantial corrosion (0.75; strict)
   std::optional<RuleMinimum> rule;
+  std::optional<PassengerMinimum> passenger;
+  std::optional<Length> original_at_most;   ///< applies only to plate whose original is no thicker
+  std::optional<Declaration> declared;      ///< applies only to a vessel that is declared so
   std::string authority; ///< who says so: "common practice, no published source", "Directive 2006/87/EC Annex II Art. 3.02"
   std::string edition;
   std::string scope;     ///< to what it applies, in words
@@ -52,10 +74,14 @@ struct Criterion {
   std::string asked_by;  ///< who asked for it in this survey; may be empty
 };
 
-/// How nearness to a limit is judged. w = band * u; |margin| < w is too close to call. band 0: simple acceptance.
+/// How nearness to a limit is judged. simple_acceptance: the figure decides, its doubt is not counted. guard_band: w = band * u,
+/// and |margin| < w is too close to call. four_classes: the same, and what is too close is told apart by the side on which the
+/// bare figure stands; at the limit is not over it.
+enum class DecisionKind { simple_acceptance, guard_band, four_classes };
 struct DecisionRule {
   std::string name;
-  base::Decimal band;    ///< 1.645: one-sided 95 % (JCGM 106:2012)
+  DecisionKind kind = DecisionKind::guard_band;
+  base::Decimal band;    ///< 1.645: one-sided 95 % (JCGM 106:2012); 0 for simple acceptance and for nothing else
   Ratio coverage;        ///< one-sided, of Student's factor where a doubt has finite degrees of freedom: 95/100
   std::string source;
 };
@@ -139,18 +165,34 @@ struct Policy {
 /// The delivery band of a tolerance for a nominal; nullptr where the table does not reach.
 const ToleranceBand *band_for(const Tolerance &tolerance, Length nominal);
 
-/// Limit of the rule formula for a hull: working kept for print.
+/// Where the text of the rule is silent: other readings than the one that is judged by. floor_times_b: the floor is multiplied by
+/// the bilge factor. local_wear: the wear accepted locally may go under the limit, not under the floor. local_wear_under_floor:
+/// it may go under the floor too.
+enum class RuleReading { floor_times_b, local_wear, local_wear_under_floor };
+struct OtherReading {
+  RuleReading reading = RuleReading::floor_times_b;
+  Length limit; ///< under this reading alone, rounded up to the next nanometre
+};
+
+/// Limit of a rule formula for a hull: working kept for print.
 struct RuleWorking {
   Length limit;     ///< rounded up to the next nanometre where a square root or product is not exact
-  Length by_length; ///< f b c (k0 + k1 L), floor not yet applied
-  Length by_draught;///< draught_factor a sqrt(T)
+  Length by_length; ///< by the formula of length, floor not yet applied
+  Length by_draught;///< by the formula of draught, floor not yet applied
   bool floored = false; ///< the floor governs: both formulas give less
   base::Ratio f, b, c;
+  Length spacing;                   ///< a, as it was counted
+  std::vector<OtherReading> others; ///< the readings that give another limit
 };
 struct HullFigures { Length length, draught, spacing; bool wing_voids = false; };
 /// Never under the value for bottom and side plating where `plating` is bilge. Two readings of the rule are disputed and
 /// settled here so: the floor is not multiplied by b, and the ten per cent of local wear that the rule accepts is not taken
-/// off the limit. b multiplies the formula by length only. Throws std::overflow_error for figures no hull has.
+/// off the limit; RuleWorking::others holds what the other readings give. b multiplies the formula by length only. Throws
+/// std::overflow_error for figures no hull has.
 RuleWorking rule_minimum(const RuleMinimum &rule, const HullFigures &hull, Plating plating);
+
+/// `hull.length` is the length of the waterline. Bottom, side and bilge alike; b and c are 1. Throws std::overflow_error for
+/// figures no hull has.
+RuleWorking passenger_minimum(const PassengerMinimum &rule, const HullFigures &hull);
 
 } // namespace strakebook::policy

@@ -50,12 +50,15 @@ void fields(Fields &f, Vessel &v) {
   f.value(maybe("draught", "draught", Rule::unit_written), v.draught);
   f.value(maybe("plated-height", "height of the plated side", Rule::unit_written), v.plated_height);
   f.value(maybe("frame-spacing", "distance between frames", Rule::unit_written), v.frame_spacing);
+  f.value(maybe("waterline-length", "length of the waterline at the greatest draught", Rule::unit_written), v.waterline_length);
   f.value(maybe("built", "year of build"), v.built);
   f.value(maybe("builder", "who built her"), v.builder);
   f.value(maybe("construction", "how she is built"), v.construction);
   f.value(maybe("use", "how she is used"), v.use);
   f.value(maybe("history", "earlier plating and repairs"), v.history);
   f.value(maybe("wing-voids", "double bottom and wing voids"), v.wing_voids);
+  f.value(maybe("carries", "what she carries", Rule::none, "passengers|cargo|neither"), v.carries);
+  f.value(maybe("light-scantlings", "is she built lighter than usual for her size"), v.light_scantlings);
 }
 
 void fields(Fields &f, Conditions &c) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "strakebook/steel/survey/words.h"
@@ -42,14 +43,20 @@ struct Surveyor {
   base::SourceSpan span;
 };
 
+/// The word of `carries` that brings the rules for passenger vessels.
+inline constexpr std::string_view carries_passengers = "passengers";
+
 struct Vessel {
   Words name;
   Words kind;
   std::vector<Fact> ids;   ///< registration, hull number
   LengthFact length, beam; ///< required
   std::optional<LengthFact> draught, plated_height, frame_spacing;
+  std::optional<LengthFact> waterline_length; ///< at the greatest draught
   std::optional<Fact> built, builder, construction, use, history;
   bool wing_voids = false;
+  Words carries; ///< passengers, cargo or neither; some criteria apply to one of them only
+  Given<bool> light_scantlings;
   base::SourceSpan span;
 };
 

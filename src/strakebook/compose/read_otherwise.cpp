@@ -1,0 +1,45 @@
+#include "strakebook/compose/decision.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/compose/statements.h"
+#include "strakebook/compose/subjects.h"
+
+/// Where the text of a rule is silent: what its other readings would change in a zone.
+namespace strakebook::compose {
+
+using content::plain;
+
+namespace {
+
+std::string changed_places(const Scope &scope, const assess::ZoneResult &zone, const assess::ReadOtherwise &one) {
+  const auto &first = one.places.front();
+  const base::Fill place{"place", tied_mark(first.place)}, left{"mm", remaining_text(scope, zone.zone, first.remaining)},
+      then{"then", verdict_word(scope, first.then)}, now{"now", verdict_word(scope, first.now)};
+  const auto more = one.places.size() - 1;
+  if (more == 0) return scope.say("assessment.one-otherwise", {place, left, then, now});
+  return scope.say("assessment.some-otherwise", {place, left, then, now, {"more", std::to_string(more)}});
+}
+
+std::string reading_words(const Scope &scope, const policy::OtherReading &other) {
+  const base::Fill limit{"mm", unit_mm(scope, limit_text(other.limit))};
+  switch (other.reading) {
+  case policy::RuleReading::floor_times_b: return scope.say("assessment.floor-times-b", {limit});
+  case policy::RuleReading::local_wear: return scope.say("assessment.local-wear", {limit});
+  case policy::RuleReading::local_wear_under_floor: return scope.say("assessment.local-wear-under-floor", {limit});
+  }
+  return {};
+}
+
+} // namespace
+
+std::optional<content::Block> read_otherwise(const Scope &scope, const assess::ZoneResult &zone) {
+  if (zone.read_otherwise.empty()) return std::nullopt;
+  std::vector<std::string> parts;
+  for (const auto &one : zone.read_otherwise)
+    parts.push_back(scope.say("assessment.otherwise-part", {{"criterion", criterion_name(scope, one.criterion)},
+                                                            {"reading", reading_words(scope, one.reading)},
+                                                            {"places", changed_places(scope, zone, one)}}));
+  std::string text = scope.say("assessment.otherwise", {{"readings", base::joined(parts, scope.say("assessment.otherwise-between"))}});
+  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)}, label_link("table/workings"));
+}
+
+} // namespace strakebook::compose
