@@ -73,7 +73,7 @@ TEST_CASE("the words of the verdicts follow the decision rule") {
   CHECK(contains(section(two, "answer"), "it is met with 0.40 mm in hand; the doubt is not counted"));
   CHECK(contains(section(two, "results"), "doubt not counted"));
   CHECK(contains(section(two, "instruments"), "is not counted in its verdict"));
-  for (const auto &[sample, says] : {std::pair{&three, "A margin within the doubt is too close to call. Where"},
+  for (const auto &[sample, says] : {std::pair{&three, "A margin within the doubt is too close to call. A probability"},
                                      {&four, "told apart by the side on which the bare figure stands"},
                                      {&two, "The figure decides; its doubt is not counted."}}) {
     CHECK(contains(section(*sample, "criteria"), says));

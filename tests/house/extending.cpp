@@ -39,6 +39,9 @@ TEST_CASE("a threshold moves the strict way only") {
   refused("policy: {checks: {single-echo-factor: {most: 2}}}", Code::layout_loosens, "2.5 or more");
   refused("policy: {checks: {single-echo-factor: {least: 3}}}", Code::layout_order, "least");
   refused("policy: {doubt: {source: ours, coverage: 90 %}}", Code::layout_loosens, "95 % or more");
+  refused("policy: {extent: {source: ours, least-spacing: 50 mm}}", Code::layout_loosens, "100 mm or more");
+  refused("policy: {extent: {source: ours, extensive-from: 20 %}}", Code::layout_loosens, "15 % or less");
+  refused("policy: {pitting: {source: ours, least-measured: 4}}", Code::layout_loosens, "5 or more");
   refused("policy: {doubt: {source: ours, band: 0}}", Code::layout_loosens, "1.645 or more");
 }
 

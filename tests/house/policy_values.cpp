@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <map>
+
 #include "house/layouts.h"
 
 using namespace strakebook;
@@ -60,6 +62,14 @@ TEST_CASE("plate tolerances of EN 10029:2010 are marked as not verified") {
   check_bands(
       "EN 10029:2010 A",
       {{3, 5, 300, 700}, {5, 8, 400, 800}, {8, 15, 500, 900}, {15, 25, 600, 1000}, {25, 40, 700, 1300}});
+  check_bands(
+      "EN 10029:2010 B",
+      {{3, 5, 300, 700}, {5, 8, 300, 900}, {8, 15, 300, 1100}, {15, 25, 300, 1300}, {25, 40, 300, 1700}});
+  check_bands("EN 10029:2010 C",
+              {{3, 5, 0, 1000}, {5, 8, 0, 1200}, {8, 15, 0, 1400}, {15, 25, 0, 1600}, {25, 40, 0, 2000}});
+  check_bands(
+      "EN 10029:2010 D",
+      {{3, 5, 500, 500}, {5, 8, 600, 600}, {8, 15, 700, 700}, {15, 25, 800, 800}, {25, 40, 1000, 1000}});
   for (const auto *c : {"A", "B", "C", "D"})
     CHECK_FALSE(base_policy().tolerances.at(std::string("EN 10029:2010 ") + c).verified);
 }
@@ -82,17 +92,58 @@ TEST_CASE("the classes of a tolerance table hang together") {
   }
 }
 
-// Nominal 6, 1991: A 5.60-7.10, B 5.70-7.20, C 6.00-7.50, D 5.25-6.75 (published summary sheets). 5.0 and 8.0
-// belong above.
-TEST_CASE("the band of a nominal") {
-  const auto &tolerances = base_policy().tolerances;
-  const auto *six = policy::band_for(tolerances.at("EN 10029:1991 A"), Length::millimetres(6));
+// Nominal 6, EN 10029:1991 Table 1 (published summary sheets): A 5.60-7.10, B 5.70-7.20, C 6.00-7.50, D 5.25-6.75.
+TEST_CASE("nominal 6 as each class of EN 10029:1991 delivers it") {
+  struct Case {
+    const char *klass;
+    int lower, upper; // micrometres
+  };
+  const auto c = GENERATE(Case{"A", 5600, 7100}, Case{"B", 5700, 7200}, Case{"C", 6000, 7500}, Case{"D", 5250, 6750});
+  const auto *six =
+      policy::band_for(base_policy().tolerances.at(std::string("EN 10029:1991 ") + c.klass), Length::millimetres(6));
   REQUIRE(six);
-  CHECK(Length::millimetres(6) + six->lower == Length::micrometres(5600));
-  CHECK(Length::millimetres(6) + six->upper == Length::micrometres(7100));
-  const auto *five = policy::band_for(tolerances.at("EN 10029:1991 A"), Length::millimetres(5));
-  REQUIRE(five);
-  CHECK(five->from == Length::millimetres(5));
+  CHECK(Length::millimetres(6) + six->lower == Length::micrometres(c.lower));
+  CHECK(Length::millimetres(6) + six->upper == Length::micrometres(c.upper));
+}
+
+// EN 10029 Table 1: its rows hold 5 <= t < 8 and 8 <= t < 15.
+TEST_CASE("5.0 belongs to the row from 5 and 8.0 to the row from 8, in every class and edition") {
+  for (const auto &[id, tolerance] : base_policy().tolerances) {
+    if (!id.starts_with("EN 10029"))
+      continue;
+    INFO(id);
+    CHECK(policy::band_for(tolerance, Length::millimetres(5))->from == Length::millimetres(5));
+    CHECK(policy::band_for(tolerance, Length::micrometres(7999))->from == Length::millimetres(5));
+    CHECK(policy::band_for(tolerance, Length::millimetres(8))->from == Length::millimetres(8));
+  }
+}
+
+// EN 10051, trade tables: 0.24 to 0.29 on 5 mm, 0.26 to 0.31 on 6, 0.32 to 0.40 on 10 by width. The widest is taken.
+TEST_CASE("coil-cut plate has the trade tables' widest figure for the sizes seen, and none between them") {
+  const auto &coil = base_policy().tolerances.at("EN 10051");
+  CHECK(coil.source.find("widest") != std::string::npos);
+  for (const auto &[mm, most] : std::map<int, int>{{5, 290}, {6, 310}, {10, 400}}) {
+    const auto *band = policy::band_for(coil, Length::millimetres(mm));
+    REQUIRE(band);
+    CHECK(band->upper == Length::micrometres(most));
+    CHECK(band->lower == -band->upper);
+  }
+  for (const int mm : {4, 7, 8, 9, 11, 12})
+    CHECK(policy::band_for(coil, Length::millimetres(mm)) == nullptr);
+}
+
+// Isolated: common practice. The bound of extensive and the spacing: this house's, common practice, no source. Five deepest
+// pits over 15 % of one side: ESP Code.
+TEST_CASE("the extent rule and what intense pitting asks for") {
+  const auto &extent = base_policy().extent;
+  CHECK(extent.most_per_m2 == base::Decimal{3, 0});
+  CHECK(extent.under_percent == base::Decimal{5, 0});
+  CHECK(extent.least_spacing == Length::millimetres(100));
+  CHECK(extent.extensive_from_percent == base::Decimal{15, 0});
+  CHECK(extent.source == "common practice, no published source");
+  CHECK(base_policy().pitting.intense_over_percent == base::Decimal{15, 0});
+  CHECK(base_policy().pitting.least_measured == 5);
+  CHECK(base_policy().usual_tolerances == std::vector<std::string>{"EN 10029:1991 A", "EN 10051"});
 }
 
 // Directive 2006/87/EC Annex II Art. 3.02; ES-TRIN Art. 3.02: cases worked by hand from the formula.

@@ -58,19 +58,23 @@ TEST_CASE("ordered values are in order") {
   spoiled("base/policy.yaml", "[4 mm, 5 mm, 6 mm,", "[4 mm, 6 mm, 5 mm,", Code::layout_order,
           "from thin to thick");
   spoiled("base/type.yaml", "ramp-4: '#C6D3D8'", "ramp-4: '#46687A'", Code::layout_order, "ramp-4");
-  const test::Layouts layouts;
-  layouts.install(
-      "base/tolerances.yaml",
-      "policy: {tolerances: {X: {source: s, verified: yes, bands: [{from: 3 mm, to: 5 mm, minus: 0.4 mm, "
-      "plus: 0.8 mm}, {from: 6 mm, to: 8 mm, minus: 0.4 mm, plus: 1.1 mm}]}}}\n");
-  Diagnostics sink;
-  CHECK_FALSE(layouts.read("base", sink));
-  test::check_only(sink, Code::layout_order, "5 mm");
+  spoiled("base/tolerances.yaml", "{from: 5 mm, to: 8 mm, minus: 0.4 mm, plus: 1.1 mm}",
+          "{from: 6 mm, to: 8 mm, minus: 0.4 mm, plus: 1.1 mm}", Code::layout_order, "5 mm");
+  spoiled("base/tolerances.yaml", "{size: 6 mm, minus", "{size: 5 mm, minus", Code::layout_order, "from thin to thick");
+}
+
+TEST_CASE("a tolerance gives bands or sizes, one of the two") {
+  spoiled("base/tolerances.yaml", "      sizes:\n", "      bands: [{from: 3 mm, to: 5 mm, minus: 0.4 mm, plus: 0.8 mm}]\n      sizes:\n",
+          Code::unknown_key, "one of them");
+  spoiled("base/tolerances.yaml", "      verified: yes\n      sizes:\n        - {size: 5 mm, minus: 0.29 mm, plus: 0.29 mm}\n        - {size: 6 mm, minus: 0.31 mm, plus: 0.31 mm}\n        - {size: 10 mm, minus: 0.40 mm, plus: 0.40 mm}\n",
+          "      verified: yes\n", Code::missing_key, "one of them");
 }
 
 TEST_CASE("names that a layout uses are names that it gives") {
   spoiled("base/policy.yaml", "actions: [insert], words: insert", "actions: [replate], words: insert",
           Code::unknown_word, "an action");
+  spoiled("base/policy.yaml", "usual-tolerances: ['EN 10029:1991 A'", "usual-tolerances: ['EN 10029:1991 E'",
+          Code::unknown_word, "a tolerance");
   spoiled("base/forms.yaml", "row-line: {stroke: rule-light,", "row-line: {stroke: rule-lite,",
           Code::unknown_word, "rule-light");
   spoiled("base/type.yaml", "upright: serif, strong", "upright: seriff, strong", Code::unknown_word, "serif");

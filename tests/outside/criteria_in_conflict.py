@@ -58,7 +58,7 @@ def judge_json(done):
     expect(chine["margin-20"]["substantial"], "the chine's 1.1 lost is beyond 0.9 and within 1.2 of 20 %")
     expect(not chine["margin-25"]["substantial"], "and not beyond 1.125 of 25 %")
     low = next(z for z in done["zones"] if z["zone"] == "L")
-    expect(low["general_loss"]["nominal"] == "7/30", "23.3 % is gone")
+    expect(low["local"]["share"]["nominal"] == "7/30", "23.3 % is gone")
     expect(low["conflict"] and low["short_of"] == ["margin-20"], "the conflict is found")
     expect(low["suggested"] == ["monitor"] and not low["departs"], "the ladder says monitor")
     bilge = done["workings"]["inland-rule/bilge"]["read_otherwise"]

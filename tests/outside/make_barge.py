@@ -39,6 +39,10 @@ def pits():
     return "pits:\n" + "\n".join(out) + "\n"
 
 
+def pits_in(zone):
+    return sum(zone_of(ROWS[i % 24][1]) == zone for i in range(300))
+
+
 ZONES = {"W": ("wind-and-water", "side", 6), "M": ("mid side", "side", 6), "C": ("chines", "bilge", 6),
          "B": ("bottom", "bottom", 10)}
 
@@ -48,7 +52,7 @@ def zones():
         f"  {z}:\n    name: {name}\n    plating: {plating}\n    original: {t}.0\n    basis: builder's invoice\n"
         f"    source: document, builder's invoice of 1962\n    tolerance: EN 10029:1991 A\n    area-m2: 120.0\n"
         f"    preparation: scraped, each mark ground bright\n    general-order: fair, light even wasting\n"
-        f"    pitting: {{count: 75, over-m2: 100, share-percent: 0.1}}\n" for z, (name, plating, t) in ZONES.items())
+        f"    pitting: {{count: {pits_in(z)}, over-m2: 100, share-percent: 0.1}}\n" for z, (name, plating, t) in ZONES.items())
 
 
 def rows():

@@ -93,7 +93,7 @@ def printed_summary(pdf, rows):
         for line in lines(words):
             if column(line, "row", "where", "planned", "read", "used"):
                 open_table = True
-            elif line[0].text == "Table":
+            elif line[0].text in ("Table", "Used:"):  # the note under it names marks too
                 open_table = False
             elif open_table and line[0].text in rows:
                 tail = [w.text for w in line]

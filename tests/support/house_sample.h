@@ -63,10 +63,10 @@ inline policy::Tolerance en10029_1991_a() {
   return tolerance("EN 10029:1991 A", {{"3", "5", "-0.4", "0.8"}, {"5", "8", "-0.4", "1.1"}, {"8", "15", "-0.5", "1.2"},
                                        {"15", "25", "-0.6", "1.3"}, {"25", "40", "-0.8", "1.4"}});
 }
-/// EN 10051 (coil-cut plate), trade tables: about 0.3 either way on 5 to 6 mm.
+/// EN 10051 (coil-cut plate), the widest figure that trade tables give, for the sizes they give it for.
 inline policy::Tolerance en10051() {
-  return tolerance("EN 10051", {{"4", "5", "-0.26", "0.26"}, {"5", "6", "-0.29", "0.29"}, {"6", "8", "-0.31", "0.31"},
-                                {"8", "10", "-0.35", "0.35"}});
+  return tolerance("EN 10051", {{"5", "5.000001", "-0.29", "0.29"}, {"6", "6.000001", "-0.31", "0.31"},
+                                {"10", "10.000001", "-0.40", "0.40"}});
 }
 
 inline policy::Ladder ladder() {
@@ -96,7 +96,9 @@ inline policy::Policy house() {
   policy.criteria["inland-rule"] = {.id = "inland-rule", .name = "inland rule minimum",
                                     .kind = policy::CriterionKind::rule_minimum, .rule = inland_rule()};
   policy.decision = {.name = "guard band", .band = decimal("1.645"), .coverage = percent("95")};
-  policy.extent = {.most_per_m2 = decimal("3"), .under_percent = decimal("5")};
+  policy.extent = {.most_per_m2 = decimal("3"), .under_percent = decimal("5"), .least_spacing = length("100"),
+                   .extensive_from_percent = decimal("15")};
+  policy.pitting = {.intense_over_percent = decimal("15"), .least_measured = 5, .source = "ESP Code"};
   policy.ladder = ladder();
   for (const char *id : {"continue", "monitor", "clean and recoat", "no opinion"}) policy.actions[id] = {.id = id, .name = id};
   for (const char *id : {"weld build-up", "insert", "do not refloat"})
@@ -105,6 +107,7 @@ inline policy::Policy house() {
     policy.actions[id] = {.id = id, .name = id, .adverse = true, .adds_steel = true, .doubler = true};
   for (auto table : {en10029_1991_a(), en10051()}) policy.tolerances[table.id] = table;
   policy.bases = {{"mill certificate", {"mill certificate", false}}, {"owner's word", {"owner's word", true}}};
+  policy.usual_tolerances = {"EN 10029:1991 A", "EN 10051"};
   for (const char *size : {"4", "5", "6", "8", "10", "12"}) policy.usual_nominals.push_back(length(size));
   policy.block_agreement = length("0.1");
   policy.retake_within = length("0.3");

@@ -48,6 +48,8 @@ namespace strakebook::base {
   X(doubt_unclear, "SB0421", "a gauge's doubt, or a part of it, is given in two ways or in none")                      \
   X(velocity_unclear, "SB0422", "a true velocity without the velocity that was set, or without its basis")             \
   X(coating_unused, "SB0423", "a coating thickness that no reading of its set needs")                                  \
+  X(pit_count, "SB0425", "a declared count of pits that is not the number listed")                                      \
+  X(pits_unmeasured, "SB0426", "pitting over the share of area, and fewer pits measured than it asks for")             \
   X(required_missing, "SB0501", "a final report lacks something required")                                             \
   X(conflict_unanswered, "SB0502", "criteria contradict each other and no answer is given")                            \
   X(answer_incomplete, "SB0503", "an answer to a conflict lacks a criterion, a mark or a full sentence")               \

@@ -1,9 +1,13 @@
 #include "strakebook/compose/answer_parts.h"
+
+#include <algorithm>
+
 #include "strakebook/compose/figures.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/low_side.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
 
 /// The steel on page one: the worst place and the lowest of each zone.
 namespace strakebook::compose {
@@ -15,11 +19,11 @@ using content::operator+;
 namespace {
 
 /// Which limit the place is measured against and how far off it is.
-Inlines limit_sentence(const Scope &scope, const assess::Subject &subject) {
+Inlines limit_sentence(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
   const auto *result = measured_against(subject);
   if (result == nullptr)
     return plain(scope.say("answer.no-limit"));
-  const base::Fill name{"criterion", criterion_name(scope, result->criterion)};
+  const base::Fill name{"criterion", signed_name(scope, zone, result->criterion)};
   const base::Fill margin{"margin", margin_words(scope, *result, subject.band_nm)};
   return plain(result->governs ? scope.say("answer.governs", {name, margin})
                                : scope.say("answer.nearest", {name, margin}));
@@ -71,7 +75,7 @@ std::vector<Block> worst_remaining(const Scope &scope) {
                                                        : scope.say("answer.at", {{"place", place}});
   const std::string loss = loss_text(scope, *zone, *subject);
   Inlines text = link(subject_target(scope, subject->id), where) + plain(" ") +
-                 plain(standing_of_figure(scope, *zone, *subject)) + limit_sentence(scope, *subject);
+                 plain(standing_of_figure(scope, *zone, *subject)) + limit_sentence(scope, *zone, *subject);
   if (!loss.empty())
     text = text + plain(" ") + plain(scope.say("answer.loss", {{"loss", loss}}));
   out.push_back(paragraph(text + plain(" ") + page_link(zone_id(zone->zone)), look::answer));
@@ -87,7 +91,9 @@ std::vector<Block> worst_loss(const Scope &scope) {
     return out;
   }
   const auto &original = zone_at(scope, id).original;
-  const std::string lost = tied(percent_figure(scope, share->nominal, 1), scope.say("voice.percent"));
+  const bool told = loss_is_told(scope, assess::zone_result(scope.assessment(), zone_at(scope, id).id));
+  const std::string lost =
+      tied(percent_figure(scope, share->nominal, 1), scope.say("voice.percent")) + told_sign(scope, told);
   Inlines text = scope.tell("answer.worst-loss-text",
                             {{"share", content::strong(lost)},
                              {"place", link(subject_target(scope, id), subject_place(scope, id))},
@@ -104,7 +110,7 @@ content::Cell least_cell(const Scope &scope, const assess::ZoneResult &zone, con
     return cell(scope.say("voice.dash"));
   Inlines text = content::strong(judged_text(scope, zone.zone, *subject));
   if (const auto *result = measured_against(*subject))
-    text = text + plain(" ") + verdict_sign(scope, result->verdict);
+    text = text + plain(" ") + verdict_sign(scope, result->verdict) + plain(told_sign(scope, result->told));
   return cell(std::move(text));
 }
 
@@ -112,6 +118,20 @@ content::Cell where_cell(const Scope &scope, const assess::Subject *subject, std
   if (subject == nullptr)
     return cell(content::soft(std::move(none)));
   return cell(link(subject_target(scope, subject->id), subject->id));
+}
+
+bool limit_told(const assess::Subject &subject) {
+  const auto *result = measured_against(subject);
+  return result != nullptr && result->told;
+}
+
+/// Whether the sign of what was told stands on page one: at a zone's least steel, or at one of the two losses.
+bool page_one_told(const Scope &scope) {
+  const auto &all = scope.assessment();
+  for (const std::string *id : {&all.worst, &all.worst_loss})
+    if (!id->empty() && loss_is_told(scope, assess::zone_result(all, zone_at(scope, *id).id)))
+      return true;
+  return std::ranges::any_of(all.zones, [](const auto &zone) { return std::ranges::any_of(zone.subjects, limit_told); });
 }
 
 Block lowest_in_zones(const Scope &scope) {
@@ -136,6 +156,8 @@ Block lowest_in_zones(const Scope &scope) {
   table.notes.push_back(scope.tell("answer.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
                                                     {"close", verdict_sign(scope, Verdict::too_close)},
                                                     {"short", verdict_sign(scope, Verdict::falls_short)}}));
+  if (page_one_told(scope))
+    table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/lowest");
 }
 

@@ -1,11 +1,11 @@
 #include "strakebook/compose/appendix_lists.h"
 
 #include <algorithm>
-#include <set>
 
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/thickness.h"
 
 namespace strakebook::compose {
 
@@ -22,15 +22,8 @@ std::string reason_of(const Scope &scope, const survey::Mark &mark) {
 std::string share_words(const Scope &scope, Ratio share) { return percent(scope, share); }
 
 void add_tolerances(const Scope &scope, Entries &entries) {
-  std::set<std::string> used;
-  for (const auto &zone : scope.survey().zones)
-    if (!zone.original.tolerance.empty())
-      used.insert(zone.original.tolerance);
-  for (const auto &id : used) {
-    const auto found = scope.policy().tolerances.find(id);
-    if (found == scope.policy().tolerances.end())
-      continue;
-    const auto &tolerance = found->second;
+  for (const auto &id : tolerances_in_use(scope)) {
+    const auto &tolerance = scope.policy().tolerances.at(id);
     add(entries, id,
         plain(tolerance.verified ? tolerance.source
                                  : scope.say("appendices.from-memory", {{"source", tolerance.source}})));
@@ -103,12 +96,12 @@ content::Block rules_used(const Scope &scope) {
   const auto &policy = scope.policy();
   Entries entries;
   add(entries, scope.say("appendices.rule-doubt"), plain(rule_in_short(scope)));
-  const auto &extent = policy.extent;
+  const std::string intense = tied(figure(policy.pitting.intense_over_percent), scope.say("voice.percent"));
   add(entries, scope.say("appendices.rule-extent"),
-      plain(scope.say("appendices.rule-extent-text",
-                      {{"most", figure(extent.most_per_m2)},
-                       {"under", tied(figure(extent.under_percent), scope.say("voice.percent"))},
-                       {"source", extent.source}})));
+      scope.tell("appendices.rule-extent-text", {{"page", page_link(section_id("criteria"))},
+                                                 {"least", plain(std::to_string(policy.pitting.least_measured))},
+                                                 {"over", plain(intense)},
+                                                 {"source", plain(policy.pitting.source)}}));
   add(entries, scope.say("appendices.rule-ladder"), plain(policy.ladder.source));
   add(entries, scope.say("appendices.rule-few"),
       plain(scope.say("appendices.rule-few-text", {{"marks", std::to_string(policy.least_marks)},

@@ -3,6 +3,8 @@
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
 
 /// Criteria: every limit a reader might apply, with its authority; how nearness is judged; the firm's ladder.
 namespace strakebook::compose {
@@ -39,6 +41,7 @@ content::Block criteria_table(const Scope &scope, Numbering &numbering) {
       table.notes.push_back(plain(scope.say("criteria.substantial", {{"share", percent(scope, one.substantial_from)}})));
       break;
     }
+  if (any_limit_told(scope)) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/criteria");
 }
 
@@ -73,9 +76,8 @@ content::Section criteria(const Scope &scope) {
   Numbering numbering;
   out.blocks.push_back(criteria_table(scope, numbering));
   if (!scope.assessment().workings.empty()) out.blocks.push_back(workings_table(scope, numbering));
-  const auto &extent = scope.policy().extent;
   out.blocks.push_back(paragraph(plain(decision_words(scope) + " " + scope.say("criteria.probability")), look::text));
-  out.blocks.push_back(paragraph(plain(scope.say("criteria.extent", {{"most", figure(extent.most_per_m2)}, {"under", figure(extent.under_percent)}, {"source", extent.source}})), look::text));
+  out.blocks.push_back(paragraph(plain(scope.say("criteria.extent", {{"rule", extent_rule(scope)}})), look::text));
   out.blocks.push_back(ladder_table(scope, numbering));
   return out;
 }

@@ -2,6 +2,7 @@
 
 #include "strakebook/compose/criteria_parts.h"
 #include "strakebook/compose/subjects.h"
+#include "strakebook/compose/told.h"
 
 /// What each criterion asks for on this hull, zone by zone.
 namespace strakebook::compose {
@@ -15,7 +16,7 @@ struct Answer {
 };
 
 Answer answer_in(const Scope &scope, const assess::Applicability &one) {
-  if (one.limit) return {limit_text(*one.limit), true, {}};
+  if (one.limit) return {limit_text(*one.limit) + told_sign(scope, one.told), true, {}};
   return {why_not_words(scope, one.criterion, one.why_not), false, {}};
 }
 

@@ -1,5 +1,6 @@
 #include "strakebook/compose/criteria_parts.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
 
 /// Working of the rule formulas: enough printed to work them again by hand.
 namespace strakebook::compose {
@@ -52,21 +53,24 @@ content::Row working_row(const Scope &scope, const std::string &key, const polic
               cell(content::strong(limit_text(working.limit))), cell(read_otherwise_words(scope, working))});
 }
 
-std::string length_or_dash(const Scope &scope, const std::optional<survey::LengthFact> &fact) {
-  return fact ? as_written(fact->length) : scope.say("voice.dash");
+/// A figure of the hull as written, signed where somebody told it; a dash where there is none.
+std::string hull_figure(const Scope &scope, const std::optional<survey::LengthFact> &fact) {
+  if (!fact) return scope.say("voice.dash");
+  return as_written(fact->length) + told_sign(scope, fact->from.origin == base::Origin::told);
 }
 
 /// The formula of a criterion with the layout's own figures, and the hull's figures that went into it.
 std::string formula(const Scope &scope, const policy::Criterion &criterion, const policy::RuleWorking &working) {
   const auto &vessel = scope.survey().vessel;
-  const base::Fill name{"criterion", criterion.name}, draught{"draught", length_or_dash(scope, vessel.draught)},
-      spacing{"spacing", unit_mm(scope, base::mm_exact(working.spacing, 0))}, length{"length", as_written(vessel.length.length)};
+  const base::Fill name{"criterion", criterion.name}, draught{"draught", hull_figure(scope, vessel.draught)},
+      spacing{"spacing", unit_mm(scope, base::mm_exact(working.spacing, 0)) + told_sign(scope, vessel.frame_spacing && vessel.frame_spacing->from.origin == base::Origin::told)},
+      length{"length", hull_figure(scope, vessel.length)};
   if (!criterion.passenger) return scope.say("criteria.working-note", {name, length, draught, spacing, {"wear", percent(scope, criterion.rule->local_wear)}});
   const auto &rule = *criterion.passenger;
   const base::Fill by_draught{"by-draught", figure(rule.draught_factor)}, by_length{"by-length", figure(rule.length_factor)};
   if (vessel.waterline_length)
     return scope.say("criteria.passenger-note", {name, by_draught, by_length, draught, spacing,
-                                                 {"waterline", as_written(vessel.waterline_length->length)}});
+                                                 {"waterline", hull_figure(scope, vessel.waterline_length)}});
   return scope.say("criteria.passenger-note-length", {name, by_draught, by_length, draught, spacing, length});
 }
 

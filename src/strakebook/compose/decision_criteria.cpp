@@ -8,6 +8,8 @@
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
 
 /// The criteria at the zone's worst place, and the answer where they contradict each other.
 namespace strakebook::compose {
@@ -33,7 +35,7 @@ content::Row criterion_row(const Scope &scope, const assess::Subject &subject, c
   if (result.verdict == Verdict::not_applicable)
     return row({name_cell(scope, result), cell(dash), cell(dash), cell(dash), cell(dash),
                 cell(sign + plain(why_not_words(scope, result.criterion, result.why_not)))});
-  return row({name_cell(scope, result), cell(limit_text(result.limit)), cell(left),
+  return row({name_cell(scope, result), cell(limit_text(result.limit) + told_sign(scope, result.told)), cell(left),
               cell(margin_text(result, subject.band_nm)), cell(probability_text(scope, result.conformance)),
               cell(sign + plain(verdict_word(scope, result)) + content::soft(substantial_words(scope, result)))});
 }
@@ -46,6 +48,10 @@ std::string doubt_note(const Scope &scope, const assess::Subject &subject) {
   return scope.say("assessment.doubt-note", {{"doubt", doubt_mm(scope, subject.band_nm)},
                                              {"factor", figure(subject.factor)},
                                              {"source", rule.source}});
+}
+
+bool any_told(const assess::Subject &subject) {
+  return std::ranges::any_of(subject.results, &assess::CriterionResult::told);
 }
 
 Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &judged,
@@ -67,13 +73,15 @@ Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &jud
   table.notes = {plain(doubt_note(scope, subject) + " " + scope.say("assessment.probability-note"))};
   if (subject.low)
     table.notes.push_back(plain(low_sentence(scope, judged.zone.id, subject)));
+  if (any_told(subject))
+    table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/criteria/" + judged.zone.id);
 }
 
-std::string names(const Scope &scope, const std::vector<std::string> &ids) {
+std::string names(const Scope &scope, const assess::ZoneResult &zone, const std::vector<std::string> &ids) {
   std::vector<std::string> out;
   for (const auto &id : ids)
-    out.push_back(criterion_name(scope, id));
+    out.push_back(signed_name(scope, zone, id));
   return join_and(scope, out);
 }
 
@@ -92,61 +100,66 @@ bool all_met(const assess::Subject &subject) {
 }
 
 /// "It is too close to call under ...": one sentence for each word that the house's rule has for it.
-void add_too_close(const Scope &scope, const assess::Subject &subject, std::vector<std::string> &parts) {
+void add_too_close(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject,
+                   std::vector<std::string> &parts) {
   std::map<std::string, std::vector<std::string>> by_word;
   for (const auto &result : subject.results)
     if (result.verdict == Verdict::too_close)
       by_word[verdict_word(scope, result)].push_back(result.criterion);
   for (const auto &[word, criteria] : by_word)
-    parts.push_back(scope.say("assessment.too-close",
-                              {{"place", tied_mark(subject.id)}, {"verdict", word}, {"criteria", names(scope, criteria)}}));
+    parts.push_back(scope.say("assessment.too-close", {{"place", tied_mark(subject.id)},
+                                                       {"verdict", word},
+                                                       {"criteria", names(scope, zone, criteria)}}));
 }
 
-Block least_margin(const Scope &scope, const Judged &judged, const assess::Subject &subject,
+Block least_margin(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject,
                    const std::vector<std::string> &met) {
   const auto &least = *std::ranges::min_element(subject.results, {}, &assess::CriterionResult::margin);
   std::string text = scope.say("assessment.all-met", {{"place", tied_mark(subject.id)},
-                                                      {"criteria", names(scope, met)},
-                                                      {"least", criterion_name(scope, least.criterion)},
+                                                      {"criteria", names(scope, zone, met)},
+                                                      {"least", signed_name(scope, zone, least.criterion)},
                                                       {"margin", margin_text(least, subject.band_nm)},
                                                       {"doubt", doubt_text(scope, subject.band_nm)}});
   if (subject.low)
-    text += " " + low_sentence(scope, judged.zone.id, subject);
-  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
-                   label_link("table/matrix"));
+    text += " " + low_sentence(scope, zone.zone, subject);
+  Inlines evidence = label_link("table/matrix");
+  if (any_told(subject)) {
+    evidence.emplace_back(content::LineBreak{});
+    evidence = std::move(evidence) + told_legend(scope);
+  }
+  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)}, std::move(evidence));
 }
 
-Block verdicts_in_words(const Scope &scope, const Judged &judged, const assess::Subject &subject) {
+Block verdicts_in_words(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
   std::vector<std::string> parts;
   const auto met = with_verdict(subject, Verdict::meets), shorts = with_verdict(subject, Verdict::falls_short);
   const std::string place = tied_mark(subject.id);
   if (all_met(subject) && !met.empty())
-    return least_margin(scope, judged, subject, met);
+    return least_margin(scope, zone, subject, met);
   if (!met.empty())
-    parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, met)}}));
-  add_too_close(scope, subject, parts);
+    parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, zone, met)}}));
+  add_too_close(scope, zone, subject, parts);
   if (!shorts.empty())
     parts.push_back(
-        scope.say("assessment.falls-short", {{"place", place}, {"criteria", names(scope, shorts)}}));
+        scope.say("assessment.falls-short", {{"place", place}, {"criteria", names(scope, zone, shorts)}}));
   if (parts.empty())
     parts.push_back(scope.say("assessment.no-criterion", {{"place", place}}));
   return statement(scope, Rests::computed, {paragraph(plain(base::joined(parts, " ")), look::text)},
                    page_link(section_id("criteria")));
 }
 
-/// With a weak basis: the loss as a range over the nominal thicknesses that the readings leave alive.
-std::optional<Block> over_nominals(const Scope &scope, const assess::ZoneResult &zone,
-                                   const assess::Subject &subject) {
-  if (!zone.weak_basis || !zone.alive_low || !zone.alive_high)
-    return std::nullopt;
+/// With a weak basis: what follows from it, and the loss as a range over the nominal thicknesses that the readings leave alive.
+Block on_weak_basis(const Scope &scope, const Judged &judged, const assess::Subject &subject) {
+  const auto &zone = judged.result;
+  std::string text = scope.say("assessment.weak", {{"basis", judged.zone.original.basis}});
   std::vector<std::string> alive;
   for (const auto &nominal : zone.nominals)
     if (nominal.state == assess::Nominal::State::alive)
       alive.push_back(base::mm_exact(nominal.nominal, 0));
-  std::string text = scope.say("assessment.alive", {{"place", tied_mark(subject.id)},
-                                                    {"low", percent_figure(scope, *zone.alive_low)},
-                                                    {"high", percent(scope, *zone.alive_high)},
-                                                    {"nominals", unit_mm(scope, join_and(scope, alive))}});
+  if (zone.alive_low && zone.alive_high)
+    text += " " + scope.say("assessment.alive", {{"place", tied_mark(subject.id)},
+                                                 {"range", range_words(scope, zone, *zone.alive_low, *zone.alive_high)},
+                                                 {"nominals", unit_mm(scope, join_and(scope, alive))}});
   return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
                    page_link(original_id(zone.zone)));
 }
@@ -164,11 +177,11 @@ std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, c
         item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria")));
     out.push_back(criteria_table(scope, numbering, judged, *subject));
   }
-  out.push_back(verdicts_in_words(scope, judged, *subject));
+  out.push_back(verdicts_in_words(scope, judged.result, *subject));
   if (auto otherwise = read_otherwise(scope, judged.result))
     out.push_back(std::move(*otherwise));
-  if (auto range = over_nominals(scope, judged.result, *subject))
-    out.push_back(std::move(*range));
+  if (judged.result.weak_basis)
+    out.push_back(on_weak_basis(scope, judged, *subject));
   return out;
 }
 

@@ -3,6 +3,8 @@
 #include "strakebook/compose/low_side.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
 
 /// The claim, and the facts under it: the surveyor's, then what is computed from the readings.
 namespace strakebook::compose {
@@ -51,31 +53,53 @@ Inlines pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey
                      {"left", plain(unit_mm(scope, remaining_text(scope, zone.zone, subject.remaining)))}});
 }
 
-Inlines loss_sentence(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject *subject) {
-  if (subject == nullptr)
-    return {};
-  std::string text;
-  if (subject->low)
-    text += " " + low_sentence(scope, zone.zone, *subject);
-  if (const std::string loss = loss_text(scope, zone, *subject); !loss.empty())
-    text += " " + scope.say("assessment.loss", {{"place", tied_mark(subject->id)}, {"loss", loss}});
-  return text.empty() ? Inlines{} : plain(text);
+/// " Judged at ..." where a place is judged on the low side.
+std::string low_words(const Scope &scope, const assess::ZoneResult &zone, assess::Subject::Kind kind) {
+  const auto *subject = subject_of_kind(zone, kind);
+  return subject != nullptr && subject->low ? " " + low_sentence(scope, zone.zone, *subject) : std::string();
+}
+
+/// Readings of the zone, then general, local and pit wastage apart; what "local" stands for is said beside them.
+Block readings(const Scope &scope, const assess::ZoneResult &zone) {
+  Inlines evidence = label_link(mark_id(zone.worst));
+  const std::string low = low_words(scope, zone, assess::Subject::Kind::plate), wastage = wastage_sentences(scope, zone);
+  if (wastage.empty())
+    return computed(scope, general(scope, zone) + plain(low), std::move(evidence));
+  const auto &local = scope.policy().local_area;
+  evidence.emplace_back(content::LineBreak{});
+  evidence = std::move(evidence) +
+             content::soft(scope.say("wastage.local-area", {{"m2", figure(local.m2)}, {"source", local.source}}));
+  return computed(scope, general(scope, zone) + plain(low + " " + wastage), std::move(evidence));
+}
+
+/// Too few marks: how many and what share were read, beside what an opinion asks for.
+std::optional<Block> too_few(const Scope &scope, const assess::ZoneResult &zone) {
+  if (!zone.too_few || zone.count.planned == 0)
+    return std::nullopt;
+  const auto &policy = scope.policy();
+  return computed(scope,
+                  plain(scope.say("assessment.few", {{"read", std::to_string(zone.count.read)},
+                                                     {"planned", std::to_string(zone.count.planned)},
+                                                     {"share", percent(scope, {zone.count.read, zone.count.planned})},
+                                                     {"used", std::to_string(zone.count.used)},
+                                                     {"marks", std::to_string(policy.least_marks)},
+                                                     {"least", percent(scope, policy.least_read)}})),
+                  {});
 }
 
 std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
   const auto &zone = judged.result;
   std::vector<Block> out;
-  if (zone.min && zone.max && zone.mean_nm) {
-    const auto *plate = subject_of_kind(zone, assess::Subject::Kind::plate);
-    out.push_back(computed(scope, general(scope, zone) + loss_sentence(scope, zone, plate),
-                           label_link(mark_id(zone.worst))));
-  }
+  if (zone.min && zone.max && zone.mean_nm)
+    out.push_back(readings(scope, zone));
   if (zone.worst_pit) {
     const auto *under = subject_of_kind(zone, assess::Subject::Kind::pit);
     const auto &pit = *survey::pit_of(scope.survey(), under->id);
-    out.push_back(computed(scope, pit_sum(scope, zone, pit, *under) + loss_sentence(scope, zone, under),
+    out.push_back(computed(scope, pit_sum(scope, zone, pit, *under) + plain(low_words(scope, zone, under->kind)),
                            label_link(pit_id(pit.id))));
   }
+  if (auto few = too_few(scope, zone))
+    out.push_back(std::move(*few));
   return out;
 }
 
@@ -87,7 +111,8 @@ Block zone_line(const Scope &scope, const Judged &judged) {
   return paragraph(
       plain(scope.say("assessment.zone-line", {{"zone", judged.zone.id},
                                                {"rows", rows_words(scope, judged.zone.id)},
-                                               {"original", original_words(scope, judged.zone.original)},
+                                               {"original", original_words(scope, judged.zone.original) +
+                                                                told_sign(scope, judged.result.told)},
                                                {"read", std::to_string(count.read)},
                                                {"planned", std::to_string(count.planned)}}) +
             indicative),

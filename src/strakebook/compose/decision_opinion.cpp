@@ -3,6 +3,7 @@
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
+#include "strakebook/compose/wastage.h"
 
 /// What the surveyor makes of it: the reason, the firm's ladder beside the decision, the other tenable views.
 namespace strakebook::compose {
@@ -23,20 +24,11 @@ std::optional<Block> activity_and_cause(const Scope &scope, const survey::Decisi
 }
 
 Block extent(const Scope &scope, const Judged &judged) {
-  const auto &rule = scope.policy().extent;
-  Inlines evidence = content::soft(scope.say(
-      "assessment.extent-rule", {{"most", figure(rule.most_per_m2)},
-                                 {"under", tied(figure(rule.under_percent), scope.say("voice.percent"))},
-                                 {"source", rule.source}}));
-  std::string text = scope.say("assessment.extent", {{"extent", extent_word(scope, judged.result.extent)}});
-  if (const auto &pitting = judged.zone.pitting)
-    text = scope.say("assessment.extent-of",
-                     {{"extent", extent_word(scope, judged.result.extent)},
-                      {"count", figure(pitting->count)},
-                      {"area", figure(pitting->area_m2)},
-                      {"share", tied(figure(pitting->share_percent), scope.say("voice.percent"))}});
+  std::string text = extent_sentence(scope, judged.zone, judged.result);
+  if (const std::string more = pitting_sentences(scope, judged.zone, judged.result); !more.empty())
+    text += " " + more;
   return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
-                   std::move(evidence));
+                   scope.tell("pitting.rule-at", {{"page", page_link(section_id("criteria"))}}));
 }
 
 Inlines followed(const Scope &scope, const Judged &judged) {

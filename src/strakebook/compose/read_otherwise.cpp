@@ -29,15 +29,23 @@ std::string reading_words(const Scope &scope, const policy::OtherReading &other)
   return {};
 }
 
+/// A criterion is named where it is first spoken of.
+std::string part(const Scope &scope, const assess::ZoneResult &zone, const assess::ReadOtherwise &one, bool name_it) {
+  const base::Fill reading{"reading", reading_words(scope, one.reading)}, places{"places", changed_places(scope, zone, one)};
+  if (!name_it) return scope.say("assessment.otherwise-next", {reading, places});
+  return scope.say("assessment.otherwise-part", {{"criterion", criterion_name(scope, one.criterion)}, reading, places});
+}
+
 } // namespace
 
 std::optional<content::Block> read_otherwise(const Scope &scope, const assess::ZoneResult &zone) {
   if (zone.read_otherwise.empty()) return std::nullopt;
   std::vector<std::string> parts;
-  for (const auto &one : zone.read_otherwise)
-    parts.push_back(scope.say("assessment.otherwise-part", {{"criterion", criterion_name(scope, one.criterion)},
-                                                            {"reading", reading_words(scope, one.reading)},
-                                                            {"places", changed_places(scope, zone, one)}}));
+  std::string_view named;
+  for (const auto &one : zone.read_otherwise) {
+    parts.push_back(part(scope, zone, one, one.criterion != named));
+    named = one.criterion;
+  }
   std::string text = scope.say("assessment.otherwise", {{"readings", base::joined(parts, scope.say("assessment.otherwise-between"))}});
   return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)}, label_link("table/workings"));
 }

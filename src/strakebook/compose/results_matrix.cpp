@@ -3,6 +3,7 @@
 #include "strakebook/compose/sketch.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
 
 /// Every criterion against the lowest steel of each zone: margin, verdict and how near the limit is to the doubt.
 namespace strakebook::compose {
@@ -52,7 +53,7 @@ content::Row result_row(const Scope &scope, const assess::Subject &subject, cons
     verdict.text = content::soft(scope.say("matrix.not-applied", {{"why", why_not_words(scope, criterion.id, result.why_not)}}));
     cells.push_back(cell(std::string()));
   } else {
-    cells.push_back(cell(limit_text(result.limit)));
+    cells.push_back(cell(limit_text(result.limit) + told_sign(scope, result.told)));
     cells.push_back(cell(base::mm_clear_of(subject.judged(), result.limit, 2)));
     cells.push_back(cell(margin_text(result, subject.band_nm)));
     content::Cell scale = cell(std::string());
@@ -96,6 +97,7 @@ content::Block matrix_table(const Scope &scope, Numbering &numbering) {
     for (const auto &subject : zone.subjects) table.groups.push_back(subject_group(scope, zone, subject));
   table.notes = {plain(scope.say("matrix.note"))};
   if (any_mark_lowered(scope) || any_pit_lowered(scope)) table.notes.push_back(plain(scope.say("matrix.low-note")));
+  if (any_limit_told(scope)) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/matrix");
 }
 

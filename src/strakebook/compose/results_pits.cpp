@@ -5,6 +5,8 @@
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
 
 /// Pits, zone by zone, least remaining first; every pit once.
 namespace strakebook::compose {
@@ -61,15 +63,9 @@ std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
 }
 
 Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
-  if (!zone.pitting) return plain(scope.say("pits.extent-undeclared", {{"zone", zone.name.text}}));
-  const auto &rule = scope.policy().extent;
-  return plain(scope.say("pits.extent", {{"zone", zone.name.text},
-                                         {"count", figure(zone.pitting->count)},
-                                         {"area", figure(zone.pitting->area_m2)},
-                                         {"share", figure(zone.pitting->share_percent)},
-                                         {"extent", extent_word(scope, result.extent)},
-                                         {"most", figure(rule.most_per_m2)},
-                                         {"under", figure(rule.under_percent)}}));
+  std::string text = extent_sentence(scope, zone, result);
+  if (const std::string more = pitting_sentences(scope, zone, result); !more.empty()) text += " " + more;
+  return plain(scope.say("pits.zone-line", {{"zone", zone.name.text}, {"words", text}}));
 }
 
 } // namespace
@@ -78,6 +74,7 @@ content::Block pits_table(const Scope &scope, Numbering &numbering) {
   auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope, any_pit_lowered(scope)));
   const bool low = any_pit_lowered(scope);
   const Length widest = widest_plate(scope);
+  bool any_told = false;
   for (const auto &zone : scope.survey().zones) {
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < scope.survey().pits.size(); ++i)
@@ -85,11 +82,15 @@ content::Block pits_table(const Scope &scope, Numbering &numbering) {
     if (found.empty()) continue;
     const auto &results = scope.assessment().pits;
     std::ranges::stable_sort(found, {}, [&](std::size_t i) { return results[i].judged(); });
-    content::RowGroup group{.head = content::strong(zone.name.text), .id = "pits/" + zone.id, .rows = {}};
+    const auto &result = assess::zone_result(scope.assessment(), zone.id);
+    const bool told = result.told && !result.weak_basis;
+    any_told = any_told || told;
+    content::RowGroup group{.head = content::strong(zone.name.text + told_sign(scope, told)), .id = "pits/" + zone.id, .rows = {}};
     for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], widest, low));
     table.groups.push_back(std::move(group));
-    table.notes.push_back(extent_line(scope, zone, assess::zone_result(scope.assessment(), zone.id)));
+    table.notes.push_back(extent_line(scope, zone, result));
   }
+  if (any_told) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/pits");
 }
 

@@ -5,6 +5,8 @@
 #include "strakebook/compose/plate_glyph.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
 
 /// The readings table: every planned mark once, in the order of the map, and the summary of rows under it.
 namespace strakebook::compose {
@@ -24,6 +26,7 @@ struct RowView {
   Length widest;
   bool weak = false; ///< the original is told and not proved: neither it nor a loss is printed
   bool low = false;  ///< the table has a column for the low side
+  bool told = false; ///< the original is what somebody told, and its losses with it
 };
 
 using PhotosAt = std::map<std::string, std::vector<std::string>>;
@@ -106,10 +109,11 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
 }
 
 Inlines group_head(const Scope &scope, const RowView &view) {
-  const base::Fill plate{"plate", unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0))};
+  const std::string nominal = unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0));
+  const base::Fill plate{"plate", nominal + told_sign(scope, view.told)};
   std::string about = view.weak ? scope.say("results.group-weak", {plate}) : scope.say("results.group", {plate});
   if (view.limit)
-    about += scope.say("results.group-limit", {{"limit", limit_name(scope, view.limit->criterion, view.limit->remaining)}});
+    about += scope.say("results.group-limit", {{"limit", limit_name(scope, view.limit->criterion, view.limit->remaining) + told_sign(scope, view.limit->told)}});
   return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);
 }
 
@@ -154,8 +158,8 @@ Inlines share_note(const Scope &scope) {
   bool weak = false;
   for (const auto &zone : scope.survey().zones) {
     weak = weak || assess::zone_result(scope.assessment(), zone.id).weak_basis;
-    if (!zone.original.tolerance.empty() && std::ranges::find(named, zone.original.tolerance) == named.end())
-      named.push_back(zone.original.tolerance);
+    for (const auto &id : zone.original.tolerances)
+      if (std::ranges::find(named, id) == named.end()) named.push_back(id);
   }
   std::string text = named.empty() ? scope.say("results.share-note-bare")
                                    : scope.say("results.share-note", {{"tolerance", join_and(scope, named)}});
@@ -171,12 +175,14 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
                               scope.tell("results.readings-caption", {{"how", plain(how_reduced(scope))}}), reading_columns(scope, low));
   const PhotosAt photos = photos_at_marks(scope);
   const Length widest = widest_plate(scope);
+  bool any_told = false;
   std::map<std::string, std::vector<std::size_t>> marks;
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) marks[scope.survey().marks[i].row].push_back(i);
   for (const auto &one : scope.survey().rows) {
     const auto &zone = survey::zone_of_row(scope.survey(), one.id);
-    const RowView view{one, zone, main_limit(scope, zone.id), widest,
-                       assess::zone_result(scope.assessment(), zone.id).weak_basis, low};
+    const auto &result = assess::zone_result(scope.assessment(), zone.id);
+    const RowView view{one, zone, main_limit(scope, zone.id), widest, result.weak_basis, low, result.told};
+    any_told = any_told || view.told || (view.limit && view.limit->told);
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {
       group.rows.push_back(mark_row(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
@@ -186,6 +192,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
   }
   table.notes = {share_note(scope), plain(scope.say("results.section-note"))};
   for (auto &note : low_notes(scope, low)) table.notes.push_back(std::move(note));
+  if (any_told) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/readings");
 }
 
@@ -216,6 +223,9 @@ content::Block rows_table(const Scope &scope, Numbering &numbering) {
   }
   add_rows(table, std::move(rows));
   table.notes = {plain(scope.say("results.rows-note"))};
+  for (const auto &zone : scope.assessment().zones)
+    if (const std::string words = wastage_sentences(scope, zone); !words.empty())
+      table.notes.push_back(plain(scope.say("results.zone-line", {{"zone", zone_name(scope, zone.zone)}, {"words", words}})));
   return block(std::move(table), "table/rows");
 }
 

@@ -1,5 +1,8 @@
 #include "strakebook/compose/subjects.h"
 
+#include "strakebook/compose/told.h"
+#include "strakebook/compose/wastage.h"
+
 #include <algorithm>
 
 namespace strakebook::compose {
@@ -18,6 +21,27 @@ const policy::Rung *rung_of(const Scope &scope, std::string_view id) {
   const auto &rungs = scope.policy().ladder.rungs;
   const auto found = std::ranges::find(rungs, id, &policy::Rung::id);
   return found == rungs.end() ? nullptr : &*found;
+}
+
+/// A rung is reached past every rung above it, so a part of the original counts from the first that asks for one.
+bool turns_on_original(const Scope &scope, const policy::Rung &found) {
+  for (const auto &rung : scope.policy().ladder.rungs) {
+    if (rung.below_part)
+      return true;
+    if (rung.id == found.id)
+      return false;
+  }
+  return false;
+}
+
+/// Which column of the ladder a zone takes, and why where it is for the share of its marks.
+std::string column_words(const Scope &scope, const assess::ZoneResult &zone) {
+  if (!zone.suggests_extensive)
+    return scope.say("criteria.isolated");
+  const Ratio share = *zone.share_at_rung, hundredfold{share.num * 100, share.den};
+  if (hundredfold < scope.policy().extent.under_percent.ratio())
+    return scope.say("criteria.extensive");
+  return scope.say("ladder.extensive-by-share", {{"share", percent(scope, share)}});
 }
 
 } // namespace
@@ -96,19 +120,12 @@ std::string margin_words(const Scope &scope, const assess::CriterionResult &resu
 }
 
 std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
-  const auto *found = survey::zone_of(scope.survey(), zone.zone);
-  const Length loss = found->original.nominal.value - subject.judged();
-  const auto &share = subject.kind == assess::Subject::Kind::pit ? zone.pit_loss : zone.general_loss;
-  const std::string lost = unit_mm(scope, short_mm(loss));
-  if (zone.weak_basis) {
-    if (!zone.alive_low || !zone.alive_high)
-      return {};
-    return scope.say("margin.loss-alive", {{"low", percent_figure(scope, *zone.alive_low)},
-                                           {"high", percent(scope, *zone.alive_high)}});
-  }
-  if (!share)
-    return lost;
-  return scope.say("margin.loss", {{"loss", lost}, {"share", share_text(scope, *share)}});
+  const auto &wastage = subject.kind == assess::Subject::Kind::pit ? zone.under_pit : zone.local;
+  return wastage ? loss_words(scope, zone, *wastage) : std::string();
+}
+
+std::string signed_name(const Scope &scope, const assess::ZoneResult &zone, std::string_view criterion) {
+  return criterion_name(scope, criterion) + told_sign(scope, limit_is_told(zone, criterion));
 }
 
 std::string subject_place(const Scope &scope, std::string_view id) {
@@ -129,10 +146,12 @@ std::optional<LadderWords> ladder_words(const Scope &scope, const assess::ZoneRe
   const auto *rung = rung_of(scope, zone.rung);
   if (rung == nullptr)
     return std::nullopt;
-  const bool extensive = zone.extent == assess::Extent::extensive;
-  return LadderWords{
-      scope.say("ladder.row", {{"when", rung->when}, {"extent", extent_word(scope, zone.extent)}}),
-      extensive ? rung->extensive_words : rung->isolated_words};
+  const bool told = loss_is_told(scope, zone) && turns_on_original(scope, *rung);
+  const std::string when = rung->when + told_sign(scope, told);
+  if (rung->isolated_words == rung->extensive_words)
+    return LadderWords{when, rung->isolated_words};
+  return LadderWords{scope.say("ladder.row", {{"when", when}, {"column", column_words(scope, zone)}}),
+                     zone.suggests_extensive ? rung->extensive_words : rung->isolated_words};
 }
 
 const survey::Decision *decision_for(const Scope &scope, std::string_view zone) {

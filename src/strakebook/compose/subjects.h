@@ -34,9 +34,11 @@ std::string why_not_words(const Scope &scope, std::string_view criterion, std::s
 /// " · substantial corrosion, under 4.875" behind the verdict of an allowable margin; empty where there is nothing to say.
 std::string substantial_words(const Scope &scope, const assess::CriterionResult &result);
 
-/// The loss at a place as text: "1.4 mm, 23 % (20 to 25)". With a weak basis the range over the nominals that
-/// fit, or nothing at all.
+/// The loss at a place as text: see loss_words().
 std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject);
+
+/// "25 % of original lost", signed where the limit in this zone rests on what somebody told.
+std::string signed_name(const Scope &scope, const assess::ZoneResult &zone, std::string_view criterion);
 
 /// Where a subject lies: "P11, SC 13.3, starboard chine" or "PW 9, port wind-and-water".
 std::string subject_place(const Scope &scope, std::string_view id);

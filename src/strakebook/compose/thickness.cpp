@@ -4,6 +4,7 @@
 
 #include "strakebook/compose/subjects.h"
 #include "strakebook/steel/assess/ladder.h"
+#include "strakebook/steel/assess/originals.h"
 
 namespace strakebook::compose {
 
@@ -23,7 +24,7 @@ std::vector<DrawnLimit> limits_of(const Scope &scope, std::string_view zone) {
   const auto &subjects = assess::zone_result(scope.assessment(), zone).subjects;
   if (subjects.empty()) return out;
   for (const auto &result : subjects.front().results)
-    if (result.verdict != assess::Verdict::not_applicable) out.push_back({result.criterion, result.limit, result.governs});
+    if (result.verdict != assess::Verdict::not_applicable) out.push_back({result.criterion, result.limit, result.governs, result.told});
   std::ranges::stable_sort(out, {}, &DrawnLimit::remaining);
   return out;
 }
@@ -43,15 +44,19 @@ std::string limit_name(const Scope &scope, std::string_view id, Length limit) {
 
 DrawnOriginal drawn_original(const Scope &scope, const survey::Zone &zone) {
   const Length nominal = zone.original.nominal.value;
-  DrawnOriginal out{nominal, nominal, nominal};
-  const auto found = scope.policy().tolerances.find(zone.original.tolerance);
-  if (found == scope.policy().tolerances.end()) return out;
-  if (const auto *band = policy::band_for(found->second, nominal)) {
-    out.thinnest = nominal + band->lower;
-    out.thickest = nominal + band->upper;
-    out.has_interval = true;
+  if (zone.original.tolerances.empty()) return {nominal, nominal, nominal};
+  const auto interval = assess::delivery(zone, scope.policy(), nominal);
+  return interval ? DrawnOriginal{nominal, interval->lower, interval->upper, true} : DrawnOriginal{nominal, nominal, nominal};
+}
+
+std::set<std::string> tolerances_in_use(const Scope &scope) {
+  std::set<std::string> ids;
+  for (const auto &zone : scope.assessment().zones) {
+    ids.insert(zone.tolerances.begin(), zone.tolerances.end());
+    for (const auto &size : zone.nominals)
+      for (const auto &fit : size.fits) ids.insert(fit.tolerance);
   }
-  return out;
+  return ids;
 }
 
 std::string ramp_meaning(const Scope &scope, const survey::Zone &zone, Length remaining) {

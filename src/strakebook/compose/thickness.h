@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,7 @@ struct DrawnLimit {
   std::string criterion;
   Length remaining;
   bool governs = false;
+  bool told = false; ///< rests on what somebody told
 };
 
 /// Every applicable limit of a zone, thinnest first.
@@ -29,12 +31,15 @@ std::optional<DrawnLimit> main_limit(const Scope &scope, std::string_view zone);
 /// A limit named short at its line: "4.0", "20 %".
 std::string limit_name(const Scope &scope, std::string_view criterion, Length limit);
 
-/// Original and delivery interval of a zone as drawn; without a named tolerance both bounds are the nominal.
+/// Original and delivery interval of a zone as drawn, over all the tolerances it names; without one both bounds are the nominal.
 struct DrawnOriginal {
   Length nominal, thinnest, thickest;
   bool has_interval = false;
 };
 DrawnOriginal drawn_original(const Scope &scope, const survey::Zone &zone);
+
+/// Ids of every tolerance that some zone is held against.
+std::set<std::string> tolerances_in_use(const Scope &scope);
 
 /// Meaning of the ramp band of a remaining thickness: "ramp-1" (thinnest) to "ramp-5". The bands are the ladder's rungs, so
 /// a tone is an action; the thickest rung is split at the lower delivery bound.

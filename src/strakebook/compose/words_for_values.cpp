@@ -93,6 +93,8 @@ std::string extent_word(const Scope &scope, assess::Extent extent) {
     return scope.say("extent.none");
   case assess::Extent::isolated:
     return scope.say("extent.isolated");
+  case assess::Extent::scattered:
+    return scope.say("extent.scattered");
   case assess::Extent::extensive:
     return scope.say("extent.extensive");
   case assess::Extent::not_declared:

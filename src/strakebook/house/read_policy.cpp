@@ -38,6 +38,9 @@ void read_extent(const YamlNode &node, policy::ExtentRule &into, Diagnostics &si
   Binding(sink)
       .need("most-per-m2", into.most_per_m2)
       .by("under", true, [&](const YamlNode &n) { read_percent(n, into.under_percent, sink); })
+      .need("least-spacing", into.least_spacing)
+      .by("extensive-from", true,
+          [&](const YamlNode &n) { read_percent(n, into.extensive_from_percent, sink); })
       .need("source", into.source)
       .apply(node);
 }
@@ -59,6 +62,18 @@ void check_band(const YamlNode &node, const policy::DecisionRule &rule, Diagnost
   else if (!simple && rule.band.digits == 0)
     sink.error(Code::rule_and_band, band ? band->span : node.span, "this decision rule needs a band above 0",
                "how many standard uncertainties", "band: 1.645");
+}
+
+void read_pitting(const YamlNode &node, policy::PittingRule &into, Diagnostics &sink) {
+  Binding(sink)
+      .by("intense-over", true, [&](const YamlNode &n) { read_percent(n, into.intense_over_percent, sink); })
+      .need("least-measured", into.least_measured)
+      .need("source", into.source)
+      .apply(node);
+}
+
+void read_local_area(const YamlNode &node, policy::LocalArea &into, Diagnostics &sink) {
+  Binding(sink).need("m2", into.m2).need("source", into.source).apply(node);
 }
 
 void read_doubt(const YamlNode &node, policy::DecisionRule &into, Diagnostics &sink) {
@@ -104,6 +119,14 @@ void read_nominals(const YamlNode &node, policy::Policy &into, Diagnostics &sink
                  "plate sizes from thin to thick");
 }
 
+/// The tolerances must have been read before.
+void read_usual_tolerances(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
+  if (!read(node, into.usual_tolerances, sink))
+    return;
+  for (std::size_t i = 0; i < into.usual_tolerances.size(); ++i)
+    known_in(into.tolerances, into.usual_tolerances[i], "a tolerance", node.items[i].span, sink);
+}
+
 } // namespace
 
 policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
@@ -113,15 +136,20 @@ policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
   };
   if (const YamlNode *actions = node.find("actions"))
     read_actions(*actions, p, sink);
+  if (const YamlNode *tolerances = node.find("tolerances"))
+    read_tolerances(*tolerances, p, sink);
   Binding(sink)
       .by("criteria", true, part(read_criteria, p))
       .by("doubt", true, part(read_doubt, p.decision))
       .by("extent", true, part(read_extent, p.extent))
+      .by("pitting", true, part(read_pitting, p.pitting))
+      .by("local-area", true, part(read_local_area, p.local_area))
       .by("actions", true, [](const YamlNode &) {})
       .by("ladder", true, part(read_ladder, p))
-      .by("tolerances", true, part(read_tolerances, p))
+      .by("tolerances", true, [](const YamlNode &) {})
       .by("bases", true, part(read_bases, p))
       .by("usual-nominals", true, part(read_nominals, p))
+      .by("usual-tolerances", true, part(read_usual_tolerances, p))
       .by("checks", true, part(read_checks, p))
       .by("opinion", true,
           [&](const YamlNode &n) {

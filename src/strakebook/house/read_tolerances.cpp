@@ -48,6 +48,35 @@ void read_bands(const YamlNode &node, std::vector<policy::ToleranceBand> &into, 
     check_bands(node, into, sink);
 }
 
+/// Sizes for which a figure was seen, and no others: each is a band of one nanometre.
+void read_sizes(const YamlNode &node, std::vector<policy::ToleranceBand> &into, Diagnostics &sink) {
+  if (node.kind != YamlNode::Kind::list || node.items.empty()) {
+    sink.error(Code::wrong_kind, node.span, "a list of sizes is needed here", "at least one size");
+    return;
+  }
+  for (const YamlNode &item : node.items) {
+    policy::ToleranceBand band;
+    base::Length minus;
+    Binding(sink).need("size", band.from).need("minus", minus).need("plus", band.upper).apply(item);
+    band.to = band.from + base::Length::nanometres(1);
+    band.lower = -minus;
+    if (!into.empty() && band.from < into.back().to)
+      sink.error(Code::layout_order, item.span, "the size is not thicker than the one before it",
+                 "sizes from thin to thick");
+    into.push_back(band);
+  }
+}
+
+/// A table gives bands of nominals or single sizes.
+void check_one_form(const YamlNode::Entry &entry, Diagnostics &sink) {
+  const bool bands = entry.value.find("bands"), sizes = entry.value.find("sizes");
+  if (bands != sizes)
+    return;
+  sink.error(bands ? Code::unknown_key : Code::missing_key, entry.key_span,
+             fmt::format("the tolerance \"{}\" gives {} bands and sizes", entry.key, bands ? "both" : "neither"),
+             "one of them: bands, or sizes");
+}
+
 } // namespace
 
 void read_tolerances(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
@@ -57,8 +86,10 @@ void read_tolerances(const YamlNode &node, policy::Policy &into, Diagnostics &si
     Binding(sink)
         .need("source", t.source)
         .need("verified", t.verified)
-        .by("bands", true, [&](const YamlNode &n) { read_bands(n, t.bands, sink); })
+        .by("bands", false, [&](const YamlNode &n) { read_bands(n, t.bands, sink); })
+        .by("sizes", false, [&](const YamlNode &n) { read_sizes(n, t.bands, sink); })
         .apply(entry.value);
+    check_one_form(entry, sink);
     into.tolerances[entry.key] = t;
   });
 }

@@ -30,6 +30,10 @@ const std::vector<Direction> &directions() {
       {{"policy", "doubt", "coverage"}, Way::up},
       {{"policy", "extent", "most-per-m2"}, Way::down},
       {{"policy", "extent", "under"}, Way::down},
+      {{"policy", "extent", "least-spacing"}, Way::up},
+      {{"policy", "extent", "extensive-from"}, Way::down},
+      {{"policy", "pitting", "intense-over"}, Way::down},
+      {{"policy", "pitting", "least-measured"}, Way::up},
       {{"policy", "actions", "*", "adverse"}, Way::to_yes},
       {{"policy", "actions", "*", "adds-steel"}, Way::to_yes},
       {{"policy", "actions", "*", "doubler"}, Way::to_yes},
@@ -64,6 +68,8 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "tolerances", "*"}, "source"},
                                           {{"policy", "ladder"}, "source"},
                                           {{"policy", "extent"}, "source"},
+                                          {{"policy", "pitting"}, "source"},
+                                          {{"policy", "local-area"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
   return table;
 }

@@ -138,5 +138,11 @@ TEST_CASE("as JSON: lengths are decimal strings of mm, shares are fractions in l
   CHECK(json["zones"][0]["subjects"][1]["results"][4]["criterion"] == "percent-30");
   CHECK(json["zones"][0]["subjects"][1]["results"][4]["margin"] == "-0.5");
   CHECK(json["zones"][0]["extent"] == "isolated");
+  CHECK(json["zones"][0]["under_pit"]["share"]["nominal"] == "41/120");
+  CHECK(json["zones"][0]["local"]["at"] == "BC 1");
+  CHECK(json["zones"][0]["general"]["remaining"] == "459/40");
+  CHECK(json["zones"][0]["pitting"]["per_m2"] == "1/5");
+  CHECK(json["zones"][0]["pitting"]["spacing"] == "1000.0");
+  CHECK(json["zones"][0]["pitting"]["factor"] == "164/21"); // 4.1 over 12 less 11.475
   CHECK(json["coverage"]["planned"] == 4);
 }

@@ -3,7 +3,7 @@
 #include "steel/assess/assessed.h"
 #include "strakebook/steel/assess/ladder.h"
 
-// Thresholds of the ladder and of the extent rule: common practice, no source.
+// Thresholds of the ladder: common practice, no source.
 using namespace strakebook;
 using assess::Extent;
 using sample::length;
@@ -14,11 +14,6 @@ namespace {
 std::string rung(const std::string &remaining, const std::string &original) {
   const auto ladder = sample::ladder();
   return ladder.rungs.at(assess::rung_of(ladder, length(remaining), length(original)).value()).id;
-}
-
-Extent extent(const std::string &count, const std::string &m2, const std::string &share) {
-  auto survey = sample::SurveyBuilder().zone("W", "6").pitting(count, m2, share);
-  return assess::pitting_extent(survey.made.zones[0], true, sample::house().extent);
 }
 
 /// What is suggested where `low` of twenty marks stand at 4.5 of 6 mm and the others at 5.8.
@@ -43,23 +38,11 @@ TEST_CASE("ladder: both sides of every rung") {
   CHECK(rung("3.199999", "4") == "low");
 }
 
-TEST_CASE("extent: at most three a square metre and under five per cent") {
-  CHECK(extent("6", "2", "4.9") == Extent::isolated);
-  CHECK(extent("7", "2", "4.9") == Extent::extensive);
-  CHECK(extent("6", "2", "5") == Extent::extensive);
-  CHECK(extent("0.5", "0.1", "1") == Extent::extensive);
-}
-
-TEST_CASE("extent: pits without a declaration are not declared, no pits are none") {
-  const auto zone = sample::SurveyBuilder().zone("W", "6").made.zones[0];
-  CHECK(assess::pitting_extent(zone, true, sample::house().extent) == Extent::not_declared);
-  CHECK(assess::pitting_extent(zone, false, sample::house().extent) == Extent::none);
-}
-
 TEST_CASE("suggestion: how much of the zone stands on the rung decides between isolated and extensive") {
   CHECK_FALSE(suggested(0, true, Extent::isolated).extensive);
   CHECK(suggested(0, true, Extent::isolated).actions == Ids{"clean and recoat", "monitor"});
   CHECK(suggested(0, true, Extent::extensive).actions == Ids{"monitor"});
+  CHECK(suggested(0, true, Extent::scattered).actions == Ids{"monitor"}); // anything but isolated
   CHECK(suggested(0, true, Extent::not_declared).extensive); // silence is not "isolated"
   CHECK(suggested(1, false, Extent::none).extensive);        // 1 of 20 is five per cent, not under it
   CHECK(*suggested(1, false, Extent::none).share_at_rung == base::Ratio{1, 20});

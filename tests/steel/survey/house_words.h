@@ -17,6 +17,8 @@ inline strakebook::policy::Policy house_words() {
       .bands = {{base::Length::millimetres(5), base::Length::millimetres(8), base::Length::micrometres(-400),
                  base::Length::micrometres(1100)}},
       .source = "EN 10029:1991, Table 1"};
+  house.tolerances["EN 10051"] = {.id = "EN 10051"};
+  house.pitting = {.intense_over_percent = {15, 0}, .least_measured = 5, .source = "ESP Code"};
   for (const char *id : {"absolute-4.0", "percent-25"})
     house.criteria[id] = {.id = id, .name = id};
   house.criteria_order = {"absolute-4.0", "percent-25"};

@@ -79,6 +79,7 @@ TEST_CASE("every code of the reader and of the checks stands in a malformed surv
                           Code::reading_implausible, Code::doubler_on_doubler,
                           Code::photo_unused,        Code::reading_over_original,
                           Code::neighbour_jump,      Code::unequal_repeats,
+                          Code::pit_count,           Code::pits_unmeasured,
                           Code::layout_loosens,      Code::doubt_unclear,
                           Code::velocity_unclear,    Code::coating_unused}) {
     INFO(base::number_of(code) << " " << base::description_of(code));

@@ -21,7 +21,7 @@ using base::Ratio;
 /// Loss as a share of the original, over the tenable originals: low is for the thinnest, high for the thickest.
 struct LossShare {
   Ratio nominal;                 ///< of the nominal
-  std::optional<Ratio> low, high; ///< over the delivery tolerance, or over the surviving nominals; absent: none named
+  std::optional<Ratio> low, high; ///< over the delivery tolerances named, taken together; absent: none named
 };
 
 enum class Verdict { meets, too_close, falls_short, not_applicable };
@@ -41,6 +41,7 @@ struct CriterionResult {
   std::optional<double> conformance;
   std::optional<Length> substantial_below; ///< of an allowable margin: less than this is substantial corrosion, or past it
   bool substantial = false;        ///< the bare loss is beyond that share of the allowable, and not beyond the allowable
+  bool told = false;               ///< the limit rests on what somebody told: the original, or a hull figure of the formula
 };
 
 /// A place against the one limit that its zone is measured by (see ZoneResult::measured_by), with its own gauge's doubt.
@@ -118,17 +119,45 @@ struct RowSummary {
   Length worst_loss;
 };
 
-/// Of pitting, as the zone declares it. isolated: at most so many a square metre and less than the share of the area that the
-/// extent rule asks. none: no pits, or none counted.
-enum class Extent { none, isolated, extensive, not_declared };
+/// Of pitting, as the zone declares it, under the extent rule: isolated keeps all its bounds (pits a square metre, share of
+/// the area, spacing), extensive has reached its share, scattered lies between. none: no pits, or none counted.
+enum class Extent { none, isolated, scattered, extensive, not_declared };
 
-/// A plate size considered where the basis is weak: every usual one, and the one stated. excluded: the thickest reading used
-/// in the zone is above its delivery interval. set_aside: the thickest reading is below that interval, and the survey states
-/// the assumption that the plate is unwasted somewhere. A size whose interval no table gives is alive.
+/// Pitting of a zone by numbers. `spacing`: the lesser of what is declared and what the pits listed give.
+struct Pitting {
+  int measured = 0;                ///< pits listed on the zone's rows
+  std::optional<Ratio> per_m2;     ///< declared count over declared area
+  std::optional<Length> spacing;   ///< least distance between two pits; absent: not declared, and no row has two
+  std::optional<base::Decimal> intensity_percent; ///< greatest share of the area stated
+  bool few_measured = false;       ///< intense, and fewer pits listed than the policy asks to be measured
+  std::optional<Ratio> factor;     ///< deepest penetration over mean loss, both from the original surface (ASTM G46)
+  std::string no_factor;           ///< why there is none: "weak-basis", "no-pits", "no-mean-loss"; empty: there is one
+};
+
+/// Wastage of a zone by one of its three measures: general (mean of the used marks), local (lowest plate reading), pit (least
+/// remaining under a pit).
+struct Wastage {
+  int n = 0;                       ///< used marks, or pits measured, that it is taken from
+  std::string at;                  ///< mark or pit; empty for the mean
+  Ratio remaining_nm;              ///< exact, in nanometres
+  std::optional<LossShare> share;  ///< absent with a weak basis
+  std::optional<Ratio> alive_low, alive_high; ///< weak basis: over the nominals alive, at nominal
+};
+
+/// A plate size considered where the basis is weak: every usual one, and the one stated. Under one tolerance it is excluded when
+/// the thickest reading used in the zone is above its delivery interval, and set aside when that reading is below the interval
+/// and the survey states the assumption that the plate is unwasted somewhere; else alive.
 struct Nominal {
   Length nominal;
-  enum class State { alive, excluded, set_aside } state = State::alive; ///< set_aside: by the stated assumption
-  std::optional<Length> lower, upper; ///< delivery interval
+  /// Alive under any tolerance: alive. Else set aside under any: set aside. A size whose interval no table gives is alive.
+  enum class State { alive, excluded, set_aside } state = State::alive;
+  std::optional<Length> lower, upper; ///< delivery interval, over all `fits`
+  struct Fit {
+    std::string tolerance;         ///< policy tolerance id
+    Length lower, upper;
+    State state = State::alive;
+  };
+  std::vector<Fit> fits;           ///< one for each tolerance that reaches the size
 };
 
 /// Whether a criterion applies to a zone, and what it asks for there. why_not: "scope" (other plating), "not-declared" (the vessel
@@ -138,6 +167,7 @@ struct Applicability {
   std::string criterion;
   std::string why_not;
   std::optional<Length> limit;     ///< as a remaining thickness; absent where it does not apply
+  bool told = false;               ///< as of CriterionResult
 };
 
 /// A place that another reading of a rule would judge otherwise.
@@ -170,12 +200,14 @@ struct ZoneResult {
   std::vector<Applicability> criteria; ///< in the order of Assessment::criteria
   std::vector<ReadOtherwise> read_otherwise; ///< only readings that change a verdict
   std::vector<Nominal> nominals;   ///< for a weak basis
+  std::vector<std::string> tolerances; ///< ids considered: the ones named; on a weak basis without one, the usual ones
   bool weak_basis = false;
-  std::optional<LossShare> general_loss; ///< at the lowest plate reading
-  std::optional<LossShare> pit_loss;
+  bool told = false;               ///< the original is what somebody told
+  std::optional<Wastage> general, local, under_pit; ///< absent: nothing used, or no pit
   std::optional<Ratio> alive_low, alive_high; ///< loss share at the worst place over surviving nominals, weak basis
   Length highest_original;         ///< t0 for the ladder: the nominal, or the thickest nominal alive where the basis is weak
   Extent extent = Extent::none;    ///< of pitting, under the extent rule
+  Pitting pitting;
   std::string rung;                ///< ladder rung by the least remaining; empty: too few readings
   std::optional<Ratio> share_at_rung; ///< share of the used marks that stand on the rung or a lower one
   bool suggests_extensive = false; ///< which column of the rung: see suggest() in ladder.h

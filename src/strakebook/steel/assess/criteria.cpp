@@ -62,12 +62,29 @@ void set_exact(Limit &limit, const survey::Zone &zone, const Criterion &criterio
         left_after(zone, policy::fraction(criterion.most_loss) * policy::fraction(criterion.substantial_from));
 }
 
+bool is_told(const std::optional<survey::LengthFact> &fact) { return fact && fact->from.origin == base::Origin::told; }
+
+/// Whether what the criterion asks of the zone rests on what somebody told.
+bool rests_on_told(const survey::Vessel &vessel, const survey::Zone &zone, const Criterion &criterion) {
+  switch (criterion.kind) {
+  case CriterionKind::absolute: return false;
+  case CriterionKind::percent:
+  case CriterionKind::margin: return told(zone.original);
+  case CriterionKind::rule_minimum:
+    return is_told(vessel.length) || is_told(vessel.draught) || is_told(vessel.frame_spacing);
+  case CriterionKind::passenger_minimum:
+    return is_told(vessel.waterline_length ? vessel.waterline_length : vessel.length) || is_told(vessel.draught) ||
+           is_told(vessel.frame_spacing);
+  }
+  return false;
+}
+
 Fraction over(Length remaining, Fraction limit) {
   return Fraction{remaining.nm(), 1} + Fraction{-limit.num, limit.den};
 }
 
 CriterionResult result_for(const Spot &spot, const Limit &limit) {
-  CriterionResult result{.criterion = limit.criterion, .why_not = limit.why_not, .governs = limit.governs};
+  CriterionResult result{.criterion = limit.criterion, .why_not = limit.why_not, .governs = limit.governs, .told = limit.told};
   if (!limit.exact_nm) return result;
   const Fraction margin = over(spot.judged(), *limit.exact_nm);
   result.verdict = judged(margin, spot.doubt);
@@ -118,13 +135,14 @@ std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &
     limit.why_not = shut_out(survey.vessel, zone, policy, criterion);
     if (limit.why_not.empty()) set_exact(limit, zone, criterion, workings);
     limit.governs = decision != survey.decisions.end() && decision->criterion == criterion.id;
+    limit.told = limit.exact_nm && rests_on_told(survey.vessel, zone, criterion);
     limits.push_back(std::move(limit));
   }
   return limits;
 }
 
 Applicability applicability(const Limit &limit) {
-  Applicability result{.criterion = limit.criterion, .why_not = limit.why_not, .limit = {}};
+  Applicability result{.criterion = limit.criterion, .why_not = limit.why_not, .limit = {}, .told = limit.told};
   if (limit.exact_nm) result.limit = Length::nanometres(policy::rounded_up(*limit.exact_nm));
   return result;
 }

@@ -21,6 +21,7 @@ struct Limit {
   bool governs = false;
   std::optional<Fraction> substantial_nm; ///< of an allowable margin: what is left where substantial corrosion begins
   std::vector<policy::OtherReading> others; ///< what other readings of a rule formula ask
+  bool told = false; ///< see CriterionResult::told
 };
 std::vector<Limit> limits_for(const survey::Survey &survey, const survey::Zone &zone, const policy::Policy &policy,
                               const std::vector<policy::Criterion> &criteria,

@@ -41,6 +41,26 @@ Json mean_mm(const std::optional<Ratio> &nm) {
   return text(policy::ratio(policy::fraction(*nm) * policy::lowest(1, nm_in_mm)));
 }
 
+Json form(const std::optional<Wastage> &wastage) {
+  if (!wastage) return nullptr;
+  return {{"n", wastage->n},
+          {"at", named(wastage->at)},
+          {"remaining", mean_mm(wastage->remaining_nm)},
+          {"share", form(wastage->share)},
+          {"alive_low", optional(wastage->alive_low)},
+          {"alive_high", optional(wastage->alive_high)}};
+}
+
+Json form(const Pitting &pitting) {
+  return {{"measured", pitting.measured},
+          {"per_m2", optional(pitting.per_m2)},
+          {"spacing", optional(pitting.spacing)},
+          {"intensity_percent", pitting.intensity_percent ? Json(base::to_text(*pitting.intensity_percent)) : Json(nullptr)},
+          {"few_measured", pitting.few_measured},
+          {"factor", optional(pitting.factor)},
+          {"no_factor", named(pitting.no_factor)}};
+}
+
 Json form(const policy::Criterion &criterion) {
   Json out = {{"id", criterion.id}, {"name", criterion.name}, {"kind", word_of(criterion.kind)}};
   if (criterion.kind == policy::CriterionKind::absolute) out["limit"] = text(criterion.limit);
@@ -81,6 +101,7 @@ Json form(const CriterionResult &result) {
   out["limit"] = text(result.limit);
   out["margin"] = text(result.margin);
   out["bare"] = word_of(result.bare);
+  out["told"] = result.told;
   out["conformance"] = result.conformance ? Json(conformance_text(*result.conformance)) : Json(nullptr);
   if (!result.substantial_below) return out;
   out["substantial_below"] = text(*result.substantial_below);
@@ -145,6 +166,7 @@ Json form(const RowSummary &row) {
 Json form(const Subject &subject);
 Json form(const ReadOtherwise &one);
 Json form(const Nominal &nominal);
+Json form(const Nominal::Fit &fit);
 Json form(const ZoneResult &zone);
 
 Json form(const Retake &retake) {
@@ -178,7 +200,11 @@ Json form(const ReadOtherwise &one) {
 
 Json form(const Nominal &nominal) {
   return {{"nominal", text(nominal.nominal)}, {"state", word_of(nominal.state)}, {"lower", optional(nominal.lower)},
-          {"upper", optional(nominal.upper)}};
+          {"upper", optional(nominal.upper)},     {"fits", list(nominal.fits)}};
+}
+
+Json form(const Nominal::Fit &fit) {
+  return {{"tolerance", fit.tolerance}, {"state", word_of(fit.state)}, {"lower", text(fit.lower)}, {"upper", text(fit.upper)}};
 }
 
 Json form(const ZoneResult &zone) {
@@ -194,12 +220,15 @@ Json form(const ZoneResult &zone) {
           {"criteria", list(zone.criteria)},
           {"read_otherwise", list(zone.read_otherwise)},
           {"weak_basis", zone.weak_basis},
+          {"told", zone.told},
+          {"tolerances", zone.tolerances},
           {"nominals", list(zone.nominals)},
           {"alive_low", optional(zone.alive_low)},
           {"alive_high", optional(zone.alive_high)},
           {"highest_original", text(zone.highest_original)},
-          {"general_loss", form(zone.general_loss)},
-          {"pit_loss", form(zone.pit_loss)},
+          {"general", form(zone.general)},
+          {"local", form(zone.local)},
+          {"under_pit", form(zone.under_pit)},
           {"subjects", list(zone.subjects)},
           {"conflict", zone.conflict},
           {"conflict_at", named(zone.conflict_at)},
@@ -207,6 +236,7 @@ Json form(const ZoneResult &zone) {
           {"met", zone.met},
           {"extent", word_of(zone.extent)},
           {"indicative", zone.indicative},
+          {"pitting", form(zone.pitting)},
           {"too_few", zone.too_few},
           {"rung", named(zone.rung)},
           {"share_at_rung", optional(zone.share_at_rung)},

@@ -26,16 +26,6 @@ bool under_percent(Fraction share, const policy::ExtentRule &rule) {
 
 } // namespace
 
-Extent pitting_extent(const survey::Zone &zone, bool has_pits, const policy::ExtentRule &rule) {
-  if (!zone.pitting) return has_pits ? Extent::not_declared : Extent::none;
-  const survey::PittingExtent &declared = *zone.pitting;
-  if (declared.count.digits == 0) return has_pits ? Extent::not_declared : Extent::none;
-  const Fraction most = fraction(rule.most_per_m2.ratio()) * fraction(declared.area_m2.ratio());
-  const bool few = !less(most, fraction(declared.count.ratio()));
-  const bool little = less(fraction(declared.share_percent.ratio()), fraction(rule.under_percent.ratio()));
-  return few && little ? Extent::isolated : Extent::extensive;
-}
-
 std::optional<std::size_t> rung_of(const policy::Ladder &ladder, Length remaining, Length highest_original) {
   for (std::size_t i = 0; i < ladder.rungs.size(); ++i)
     if (applies(ladder.rungs[i], remaining, highest_original)) return i;

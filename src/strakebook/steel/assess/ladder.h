@@ -7,9 +7,6 @@
 /// The firm's ladder: what it suggests at a zone, by figures that the policy gives.
 namespace strakebook::assess {
 
-/// Extent of a zone's pitting under the extent rule, from what the survey declares.
-Extent pitting_extent(const survey::Zone &zone, bool has_pits, const policy::ExtentRule &rule);
-
 /// Index of the first rung whose bounds all lie above `remaining`; nullopt: none does.
 std::optional<std::size_t> rung_of(const policy::Ladder &ladder, Length remaining, Length highest_original);
 
@@ -28,7 +25,7 @@ struct Suggestion {
 };
 
 /// The rung is that of the least remaining. Its "extensive" column is taken when the least remaining is under a pit and the
-/// pitting is not declared isolated, or when the used marks that stand on that rung or a lower one are as large a share of
+/// pitting is not isolated (scattered, extensive or not declared), or when the used marks that stand on that rung or a lower one are as large a share of
 /// the used marks as the extent rule's share of area, or larger; else its "isolated" column.
 Suggestion suggest(const policy::Policy &policy, const Worst &worst, Length highest_original,
                    std::span<const Length> used_marks);

@@ -26,7 +26,7 @@ void set_mark(MarkResult &result, const Assessment &all, const survey::Survey &s
   if (!result.low) return;
   const survey::Zone &zone = survey::zone_of_row(survey, mark.row);
   result.loss = zone.original.nominal.value - *result.low;
-  result.share = loss_share(zone, policy, *result.low);
+  result.share = loss_share(zone, policy, {result.low->nm(), 1});
 }
 
 void set_pit(PitResult &result, const Assessment &all, const survey::Survey &survey, const policy::Policy &policy) {
@@ -44,7 +44,7 @@ void set_pit(PitResult &result, const Assessment &all, const survey::Survey &sur
   if (!result.low) return;
   const survey::Zone &zone = survey::zone_of_row(survey, pit.at.row);
   result.loss = zone.original.nominal.value - *result.low;
-  result.share = loss_share(zone, policy, *result.low);
+  result.share = loss_share(zone, policy, {result.low->nm(), 1});
 }
 
 } // namespace

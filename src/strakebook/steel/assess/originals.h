@@ -10,17 +10,28 @@ struct Interval {
   Length lower, upper;
 };
 
-/// Interval of `nominal` under the zone's named tolerance; nullopt: none named, or its table does not reach the nominal.
-std::optional<Interval> delivery(const survey::Zone &zone, const policy::Policy &policy, Length nominal);
-
 /// A basis that the policy calls weak, or does not know.
 bool weak_basis(const survey::Zone &zone, const policy::Policy &policy);
 
+/// Ids of the tolerances that are considered: the ones the zone names; on a weak basis that names none, the policy's usual ones.
+std::vector<std::string> tolerances_of(const survey::Zone &zone, const policy::Policy &policy);
+
+/// Interval of `nominal` from the least lower to the greatest upper bound of the tolerances considered; nullopt: none is, or
+/// none of their tables reaches the nominal.
+std::optional<Interval> delivery(const survey::Zone &zone, const policy::Policy &policy, Length nominal);
+
+/// The original is what somebody told.
+bool told(const survey::Original &original);
+
+/// (original - remaining) / original; `remaining_nm` in nanometres, need not be whole.
+Ratio share_lost(Length original, Ratio remaining_nm);
+
 /// Loss of a place as a share of the zone's original: at the nominal, at the thinnest and at the thickest delivery. nullopt
 /// with a weak basis.
-std::optional<LossShare> loss_share(const survey::Zone &zone, const policy::Policy &policy, Length remaining);
+std::optional<LossShare> loss_share(const survey::Zone &zone, const policy::Policy &policy, Ratio remaining_nm);
 
-/// The sizes considered for a weak basis, ascending. `thickest`: the thickest reading used in the zone.
+/// The sizes considered for a weak basis, ascending. `thickest`: the thickest reading used in the zone. A size that no
+/// tolerance of the zone reaches is held against the policy's usual ones.
 std::vector<Nominal> nominals(const survey::Zone &zone, const policy::Policy &policy, std::optional<Length> thickest);
 
 /// The highest original that can be held: the nominal of a strong basis, else the thickest nominal alive, and where none
@@ -28,10 +39,10 @@ std::vector<Nominal> nominals(const survey::Zone &zone, const policy::Policy &po
 Length highest_original(const survey::Zone &zone, const std::vector<Nominal> &considered, bool weak,
                         std::optional<Length> thickest);
 
-/// Shares lost at `remaining` over the nominals alive, at nominal: least and greatest.
+/// Shares lost over the nominals alive, at nominal: least and greatest.
 struct ShareRange {
   std::optional<Ratio> low, high;
 };
-ShareRange over_alive(const std::vector<Nominal> &considered, Length remaining);
+ShareRange over_alive(const std::vector<Nominal> &considered, Ratio remaining_nm);
 
 } // namespace strakebook::assess

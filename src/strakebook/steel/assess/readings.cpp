@@ -32,7 +32,7 @@ MarkResult result_of(const survey::Survey &survey, const policy::Policy &policy,
   result.used = true;
   result.remaining = reduced(mark);
   result.loss = zone.original.nominal.value - result.remaining;
-  result.share = loss_share(zone, policy, result.remaining);
+  result.share = loss_share(zone, policy, {result.remaining.nm(), 1});
   return result;
 }
 
@@ -81,7 +81,7 @@ std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::P
     results.push_back({.pit = i,
                        .remaining = remaining,
                        .loss = zone.original.nominal.value - remaining,
-                       .share = loss_share(zone, policy, remaining)});
+                       .share = loss_share(zone, policy, {remaining.nm(), 1})});
   }
   return results;
 }

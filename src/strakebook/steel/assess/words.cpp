@@ -82,6 +82,7 @@ std::string_view word_of(Extent extent) {
   switch (extent) {
   case Extent::none: return "none";
   case Extent::isolated: return "isolated";
+  case Extent::scattered: return "scattered";
   case Extent::extensive: return "extensive";
   case Extent::not_declared: return "not-declared";
   }

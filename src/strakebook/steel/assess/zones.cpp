@@ -5,6 +5,7 @@
 #include "strakebook/steel/assess/ladder.h"
 #include "strakebook/steel/assess/other_readings.h"
 #include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/assess/pitting.h"
 #include "strakebook/steel/assess/readings.h"
 #include "strakebook/steel/assess/spots.h"
 
@@ -83,30 +84,52 @@ void climb_ladder(ZoneResult &result, const survey::Survey &survey, const policy
 
 void set_originals(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy) {
   result.weak_basis = weak_basis(zone, policy);
+  result.told = told(zone.original);
+  result.tolerances = tolerances_of(zone, policy);
   if (result.weak_basis) result.nominals = nominals(zone, policy, result.max);
   result.highest_original = highest_original(zone, result.nominals, result.weak_basis, result.max);
-  const Subject *worst = worst_of(result.subjects);
-  if (!result.weak_basis || !worst) return;
-  const ShareRange range = over_alive(result.nominals, worst->judged());
-  result.alive_low = range.low;
-  result.alive_high = range.high;
 }
 
-void set_statistics(ZoneResult &result, const survey::Survey &survey, const Assessment &so_far, const Tally &all,
-                    std::optional<std::size_t> pit) {
+Wastage wastage(const ZoneResult &zone, const survey::Zone &written, const policy::Policy &policy, int n, std::string at,
+                Ratio remaining_nm) {
+  Wastage result{.n = n, .at = std::move(at), .remaining_nm = remaining_nm, .share = loss_share(written, policy, remaining_nm)};
+  if (!zone.weak_basis) return result;
+  const ShareRange range = over_alive(zone.nominals, remaining_nm);
+  result.alive_low = range.low;
+  result.alive_high = range.high;
+  return result;
+}
+
+/// What the zone's place of that kind is judged by. It has one.
+Length judged_of(const ZoneResult &zone, Subject::Kind kind) {
+  return std::ranges::find(zone.subjects, kind, &Subject::kind)->judged();
+}
+
+/// General, local and under the worst pit, kept apart.
+void set_wastage(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy, const Assessment &so_far,
+                 const std::vector<std::size_t> &pits) {
+  if (result.mean_nm) {
+    result.general = wastage(result, zone, policy, result.count.used, {}, *result.mean_nm);
+    result.local = wastage(result, zone, policy, result.count.used, result.worst, {judged_of(result, Subject::Kind::plate).nm(), 1});
+  }
+  if (const auto pit = worst_pit(so_far.pits, pits))
+    result.under_pit = wastage(result, zone, policy, static_cast<int>(pits.size()), *result.worst_pit,
+                               {judged_of(result, Subject::Kind::pit).nm(), 1});
+  const Subject *worst = worst_of(result.subjects);
+  if (!worst) return;
+  const auto &least = worst->kind == Subject::Kind::pit ? result.under_pit : result.local;
+  result.alive_low = least->alive_low;
+  result.alive_high = least->alive_high;
+}
+
+void set_statistics(ZoneResult &result, const survey::Survey &survey, const Tally &all, std::optional<std::size_t> pit) {
   result.count = all.count;
   result.min = all.min;
   result.max = all.max;
   result.mean_nm = all.mean_nm;
   if (all.least) result.least = survey.marks[*all.least].id();
-  if (all.worst) {
-    result.worst = survey.marks[*all.worst].id();
-    result.general_loss = so_far.marks[*all.worst].share;
-  }
-  if (pit) {
-    result.worst_pit = survey.pits[*pit].id;
-    result.pit_loss = so_far.pits[*pit].share;
-  }
+  if (all.worst) result.worst = survey.marks[*all.worst].id();
+  if (pit) result.worst_pit = survey.pits[*pit].id;
 }
 
 } // namespace
@@ -117,7 +140,7 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   const auto marks = marks_of_zone(survey, zone.id), pits = pits_of_zone(survey, zone.id);
   const Tally all = tally(survey, so_far.marks, marks);
   const auto pit = worst_pit(so_far.pits, pits);
-  set_statistics(result, survey, so_far, all, pit);
+  set_statistics(result, survey, all, pit);
 
   const auto limits = limits_for(survey, zone, policy, so_far.criteria, so_far.workings);
   for (const Spot &spot : spots_of(survey, policy, so_far, all.worst, pit))
@@ -128,7 +151,9 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   find_conflict(result);
 
   set_originals(result, zone, policy);
-  result.extent = pitting_extent(zone, !pits.empty(), policy.extent);
+  set_wastage(result, zone, policy, so_far, pits);
+  result.pitting = pitting_of(survey, policy, zone, result);
+  result.extent = pitting_extent(zone, !pits.empty(), result.pitting.spacing, policy.extent);
   result.too_few = too_few(result.count, policy);
   result.indicative = std::ranges::any_of(marks, [&](std::size_t i) { return so_far.marks[i].indicative; }) ||
                       std::ranges::any_of(pits, [&](std::size_t i) { return so_far.pits[i].indicative; });

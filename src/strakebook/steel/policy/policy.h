@@ -86,9 +86,25 @@ struct DecisionRule {
   std::string source;
 };
 
+/// Isolated keeps all three bounds; extensive has reached the share named for it; what lies between is scattered.
 struct ExtentRule {
   base::Decimal most_per_m2;   ///< isolated: at most so many a square metre
   base::Decimal under_percent; ///< and less than this share of the area
+  Length least_spacing;        ///< and no two of them nearer to each other than this
+  base::Decimal extensive_from_percent; ///< extensive: this share of the area or more
+  std::string source;
+};
+
+/// Where pits cover more than the share, so many of the deepest are to be measured (ESP Code).
+struct PittingRule {
+  base::Decimal intense_over_percent;
+  int least_measured = 0;
+  std::string source;
+};
+
+/// The area that a local loss stands for, for print.
+struct LocalArea {
+  base::Decimal m2;
   std::string source;
 };
 
@@ -124,7 +140,7 @@ struct Ladder {
 struct ToleranceBand { Length from, to, lower, upper; };
 struct Tolerance {
   std::string id;       ///< "EN 10029:1991 A"
-  std::vector<ToleranceBand> bands;
+  std::vector<ToleranceBand> bands; ///< a size seen by itself has a band of one nanometre
   std::string source;
   bool verified = true; ///< false: from memory, printed as such
 };
@@ -144,11 +160,14 @@ struct Policy {
   std::vector<std::string> criteria_order; ///< in the order they are printed
   DecisionRule decision;
   ExtentRule extent;
+  PittingRule pitting;
+  LocalArea local_area;
   Ladder ladder;
   std::map<std::string, Action> actions;
   std::map<std::string, Tolerance> tolerances;
   std::map<std::string, Basis> bases;
   std::vector<Length> usual_nominals;      ///< plate sizes considered where the original is not known
+  std::vector<std::string> usual_tolerances; ///< ids considered where the basis is weak and the survey names none
   Length repeat_spread;                    ///< repeats further apart than this are reported
   Length neighbour_jump;                   ///< readings further than this from both neighbours are reported
   Length block_agreement;                  ///< a block check further off than this has failed

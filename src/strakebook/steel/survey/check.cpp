@@ -4,6 +4,7 @@
 #include <set>
 
 #include "strakebook/steel/survey/fields.h"
+#include "strakebook/steel/survey/pitting.h"
 #include "strakebook/steel/survey/pointer_scan.h"
 #include "strakebook/steel/survey/reach.h"
 #include "strakebook/steel/survey/reader.h"
@@ -144,6 +145,7 @@ void check_survey(const Survey &survey, const policy::Policy &policy, base::Diag
   check_doublers(survey, found);
   check_photos(survey, found);
   warn_of_transcription(survey, policy, found);
+  warn_of_pitting(survey, policy, found);
   hand_over(found, survey.span.file, sink);
 }
 

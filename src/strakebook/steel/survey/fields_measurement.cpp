@@ -18,6 +18,7 @@ void fields(Fields &f, PittingExtent &p) {
   f.value(required("count", "number of pits", Rule::positive), p.count);
   f.value(required("over-m2", "on so many square metres", Rule::positive), p.area_m2);
   f.value(required("share-percent", "share of that area", Rule::percent), p.share_percent);
+  f.value(maybe("spacing", "least distance between two of them", Rule::unit_written), p.spacing);
 }
 
 void fields(Fields &f, Zone &z) {
@@ -28,8 +29,8 @@ void fields(Fields &f, Zone &z) {
   f.reference(required("basis", "what that thickness rests on: one of the house's bases"), Vocabulary::basis,
               z.original.basis);
   f.value(required("source", "where it comes from", Rule::source), z.original.source);
-  f.reference(maybe("tolerance", "delivery tolerance with edition and class: one of the house's"),
-              Vocabulary::tolerance, z.original.tolerance);
+  f.reference(maybe("tolerance", "delivery tolerance with edition and class: one of the house's, or several"),
+              Vocabulary::tolerance, z.original.tolerances);
   f.value(maybe("assumption", "why thicker plate is set aside, where the basis is weak"),
           z.original.assumption);
   f.value(maybe("area-m2", "area in square metres", Rule::positive), z.area_m2);

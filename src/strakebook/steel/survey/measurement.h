@@ -52,10 +52,10 @@ struct Datum {
 /// Original thickness: what is assumed and on what basis.
 struct Original {
   base::Measured nominal;
-  std::string basis;     ///< id of a policy basis
-  Words source;          ///< the document or person
-  std::string tolerance; ///< id of a policy tolerance; empty: none named
-  Words assumption;      ///< for a weak basis: why nominals far above the thickest reading are set aside
+  std::string basis;                   ///< id of a policy basis
+  Words source;                        ///< the document or person
+  std::vector<std::string> tolerances; ///< ids of policy tolerances; several where the standard is not known
+  Words assumption; ///< for a weak basis: why nominals far above the thickest reading are set aside
   base::SourceSpan span;
 };
 
@@ -65,6 +65,7 @@ struct PittingExtent {
   base::Decimal count;
   base::Decimal area_m2;
   base::Decimal share_percent;
+  std::optional<base::Measured> spacing; ///< least distance between two of them
   base::SourceSpan span;
 };
 

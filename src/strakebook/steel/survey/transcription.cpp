@@ -57,7 +57,8 @@ std::optional<Length> most_above(const Original &original, const policy::Policy 
   std::optional<Length> most;
   for (const auto &[id, tolerance] : policy.tolerances) {
     const auto *band = policy::band_for(tolerance, original.nominal.value);
-    if (!band || (!original.tolerance.empty() && id != original.tolerance))
+    const bool named = std::ranges::find(original.tolerances, id) != original.tolerances.end();
+    if (!band || (!original.tolerances.empty() && !named))
       continue;
     if (!most || *most < band->upper)
       most = band->upper;

@@ -155,7 +155,7 @@ bool read(Reading &reading, const Node &node, Rule rule, base::Measured &into) {
   }
   if (rule == Rule::unit_written && base::parse_decimal(*text)) {
     reading.error(Code::bad_length, node.span, fmt::format("\"{}\" has no unit beside it", *text),
-                  "a length with its unit", fmt::format("{} m, or whatever it was measured in", *text));
+                  "a length with its unit", fmt::format("{0} mm or {0} m, whichever it was", *text));
     return false;
   }
   if (!keeps(reading, node, rule, length->value))

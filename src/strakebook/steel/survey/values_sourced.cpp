@@ -11,19 +11,6 @@ namespace {
 
 constexpr std::string_view source_words = "measured; told, WHO; document, WHICH";
 
-std::optional<base::Provenance> provenance(std::string_view text) {
-  if (text == "measured")
-    return base::Provenance{base::Origin::measured, {}};
-  const auto after = [&](std::string_view word) {
-    return text.substr(0, word.size()) == word ? base::trimmed(text.substr(word.size())) : std::string_view{};
-  };
-  if (const auto who = after("told,"); !who.empty())
-    return base::Provenance{base::Origin::told, std::string(who)};
-  if (const auto which = after("document,"); !which.empty())
-    return base::Provenance{base::Origin::document, std::string(which)};
-  return std::nullopt;
-}
-
 Shape sourced(Shape shape) {
   shape.sourced = true;
   return shape;
@@ -96,11 +83,24 @@ Shape texts_shape(std::string_view example) {
 
 } // namespace
 
+std::optional<base::Provenance> provenance_of(std::string_view source) {
+  if (source == "measured")
+    return base::Provenance{base::Origin::measured, {}};
+  const auto after = [&](std::string_view word) {
+    return source.starts_with(word) ? base::trimmed(source.substr(word.size())) : std::string_view{};
+  };
+  if (const auto who = after("told,"); !who.empty())
+    return base::Provenance{base::Origin::told, std::string(who)};
+  if (const auto which = after("document,"); !which.empty())
+    return base::Provenance{base::Origin::document, std::string(which)};
+  return std::nullopt;
+}
+
 std::optional<base::Provenance> read_source(Reading &reading, const Node &node) {
   const auto *text = scalar(reading, node, source_words);
   if (!text)
     return std::nullopt;
-  auto origin = provenance(*text);
+  auto origin = provenance_of(*text);
   if (!origin)
     reading.error(Code::unknown_word, node.span,
                   fmt::format("\"{}\" does not say where the value comes from", *text),

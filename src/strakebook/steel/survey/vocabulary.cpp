@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "strakebook/base/text.h"
+
 namespace strakebook::survey {
 
 #define STRAKEBOOK_CHOICES(TYPE, ...)                                                                        \
@@ -85,10 +87,14 @@ constexpr Form forms[] = {
     {IdForm::note, 'N', "N and a number", "N1", "^N[1-9][0-9]{0,3}$"},
     {IdForm::steelwork, 'S', "S and a number", "S1", "^S[1-9][0-9]{0,3}$"},
     {IdForm::number, 0, "a number", "1", "^[1-9][0-9]{0,3}$"},
-    {IdForm::doubt, 0, "one of: resolution, block, velocity, repeatability, surface, coating", "resolution",
-     "^(resolution|block|velocity|repeatability|surface|coating)$"},
+    {IdForm::doubt, 0, "", "resolution", ""}, // its words and pattern follow from doubt_components()
 };
 const Form &form_of(IdForm form) { return forms[static_cast<std::size_t>(form)]; }
+
+std::string components_with(std::string_view between) {
+  const auto all = doubt_components();
+  return base::joined(std::vector<std::string>(all.begin(), all.end()), between);
+}
 
 } // namespace
 
@@ -114,8 +120,14 @@ bool fits(IdForm form, std::string_view id) {
   }
 }
 
-std::string_view in_words(IdForm form) { return form_of(form).words; }
+std::string_view in_words(IdForm form) {
+  static const std::string components = "one of: " + components_with(", ");
+  return form == IdForm::doubt ? std::string_view(components) : form_of(form).words;
+}
 std::string_view example_of(IdForm form) { return form_of(form).example; }
-std::string_view pattern_of(IdForm form) { return form_of(form).pattern; }
+std::string_view pattern_of(IdForm form) {
+  static const std::string components = "^(" + components_with("|") + ")$";
+  return form == IdForm::doubt ? std::string_view(components) : form_of(form).pattern;
+}
 
 } // namespace strakebook::survey

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "strakebook/base/date.h"
@@ -19,6 +20,9 @@ struct Words {
   base::SourceSpan span;
   bool given() const { return !text.empty(); }
 };
+
+/// "measured", "told, owner", "document, invoice 14" as what it means; nullopt for other words.
+std::optional<base::Provenance> provenance_of(std::string_view source);
 
 /// A value that may not have been written, with its place.
 template <class T> using Given = std::optional<base::Located<T>>;
