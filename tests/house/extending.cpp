@@ -32,6 +32,8 @@ TEST_CASE("a threshold moves the strict way only") {
   CHECK(accepted("policy: {opinion: {least-marks: 6}}").policy.least_marks == 6);
   CHECK(accepted("policy: {opinion: {least-marks: 5}}").policy.least_marks == 5);
   refused("policy: {opinion: {least-marks: 4}}", Code::layout_loosens, "5 or more");
+  refused("policy: {statistics: {least-for-statistics: 9}}", Code::layout_loosens, "10 or more");
+  refused("policy: {statistics: {confidence: 90 %}}", Code::layout_loosens, "95 % or more");
   refused("policy: {checks: {block-agreement: 0.2 mm}}", Code::layout_loosens, "0.1 mm or less");
   refused("policy: {bases: {\"owner's word\": {weak: no}}}", Code::layout_loosens);
   refused("policy: {actions: {insert: {adverse: no}}}", Code::layout_loosens);

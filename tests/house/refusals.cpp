@@ -34,6 +34,10 @@ TEST_CASE("lengths, shares, numbers and tones are written one way") {
   spoiled("base/type.yaml", "'#9AA3A8'", "'#9AA3AG'", Code::bad_number);
   spoiled("base/policy.yaml", "overplate (doubler), adverse: yes", "overplate (doubler), adverse: true",
           Code::unknown_word, "yes, no");
+  spoiled("base/policy.yaml", "confidence: 95 %", "confidence: 100 %", Code::out_of_range, "less than 100 %");
+  spoiled("base/policy.yaml", "percentile: 10 %", "percentile: 0 %", Code::out_of_range, "more than 0 %");
+  spoiled("base/policy.yaml", "percentile-type: 6", "percentile-type: 5", Code::unknown_word, "6, 7, 8");
+  spoiled("base/forms.yaml", "abreast: 2", "abreast: 0", Code::out_of_range, "1 or more");
 }
 
 TEST_CASE("a decision rule and its band go together") {

@@ -17,6 +17,7 @@ def main():
             given = load(survey)
             marks, pits = printed_marks(pdf, given["rows"]), list(printed_pits(pdf, given["pits"]))
             print(f"{len(pages(pdf))} pages, {len(marks)} marks, {len(pits)} pits, {pdf.stat().st_size} bytes")
+            expect(40 <= len(pages(pdf)) <= 60, f"the barge takes 40 to 60 pages, not {len(pages(pdf))}")
             expect(len(marks) == 2400 and len(set(marks)) == 2400, f"2,400 different marks are printed, not {len(marks)}")
             expect(len(pits) == 300 and len(set(pits)) == 300, f"300 different pits are printed, not {len(pits)}")
     finish("case11")

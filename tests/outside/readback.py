@@ -5,6 +5,7 @@ pdftotext's word boxes: the readings table is found by its column heads, a row's
 """
 import csv
 import re
+import statistics
 from collections import Counter
 from decimal import ROUND_HALF_EVEN, ROUND_HALF_UP, Decimal
 from pathlib import Path
@@ -38,29 +39,47 @@ def column(line, *heads):
     return {h: at[h] for h in heads} if all(h in at for h in heads) else None
 
 
+def reading_heads(line):
+    """The column heads of the readings table, once for each time that it stands beside itself: [(heads, right edge)]."""
+    starts = [i for i, w in enumerate(line) if w.text == "stn"]
+    parts = [line[a:b] for a, b in zip(starts, starts[1:] + [None])]
+    found = [(column(part, "stn", "displayed"), part[-1].x1) for part in parts if column(part, "stn", "displayed", "over", "section")]
+    return found if len(found) == len(starts) else []
+
+
+def beside(line, heads):
+    """The words of a line under each set of heads; a gutter is wider than twice the slack."""
+    left = 0.0
+    for _, right in heads:
+        yield [w for w in line if left <= w.x0 < right + 8]
+        left = right + 8
+
+
 def reading_lines(pdf, rows):
-    """(row, station word, displayed words, line) for each line of the readings tables."""
+    """(row, station word, displayed words) for each line of the readings tables."""
     for _, _, words in pages(pdf):
-        heads, row = None, None
+        sets, row = [], []
         for line in lines(words):
-            found = column(line, "stn", "displayed", "remaining")
+            found = reading_heads(line)
             if found:
-                heads, row = found, None
+                sets, row = found, [None] * len(found)
                 continue
             if line[0].text in ("Table", "Figure"):
-                heads = None
-            if not heads:
-                continue
-            if line[0].text in rows and line[0].x0 < heads["stn"].x1:
-                row = line[0].text
-            elif row and NUMBER.match(line[0].text) and line[0].x1 <= heads["stn"].x1 + 1:
-                right = heads["displayed"].x1 + 2
-                yield row, line[0].text, [w.text for w in line[1:] if w.x1 <= right], line, heads
+                sets = []
+            for i, part in enumerate(beside(line, sets)):
+                heads = sets[i][0]
+                if not part:
+                    continue
+                if part[0].text in rows and part[0].x0 < heads["stn"].x1:
+                    row[i] = part[0].text
+                elif row[i] and NUMBER.match(part[0].text) and abs(part[0].x1 - heads["stn"].x1) < 1:
+                    right = heads["displayed"].x1 + 2
+                    yield row[i], part[0].text, [w.text for w in part[1:] if w.x1 <= right]
 
 
 def printed_marks(pdf, rows):
     """[(row, station, figures)], a dash for none; a mark printed twice is there twice."""
-    return [(row, station(at), " ".join(shown)) for row, at, shown, _, _ in reading_lines(pdf, rows)]
+    return [(row, station(at), " ".join(shown)) for row, at, shown in reading_lines(pdf, rows)]
 
 
 def figures(cell):
@@ -121,6 +140,49 @@ def judge_summary(name, pdf, rows):
         expect(where[0] == row and (min(values), station(where[1])) in read, f"{name} {row}: worst at {worst}")
 
 
+def printed_zones(pdf, names):
+    """{zone name: (used, read, min, mean, max, deviation, interval, percentile, limit)}"""
+    out = {}
+    for _, _, words in pages(pdf):
+        open_table = False
+        for line in lines(words):
+            said = [w.text for w in line]
+            if column(line, "zone", "used", "min", "max"):
+                open_table = True
+            elif said[0] == "Table":
+                open_table = False
+            elif open_table and "of" in said and " ".join(said[:said.index("of") - 1]) in names:
+                at = said.index("of")
+                out[" ".join(said[:at - 1])] = (said[at - 1], *said[at + 1:])
+    return out
+
+
+def judge_zones(name, given, pdf, printed):
+    """Least, mean, greatest, deviation and tenth percentile (type 6 is Python's "exclusive") from the figures read back."""
+    figures_of = {}
+    for row, _, shown in printed:
+        if NUMBER.match(shown.split()[0]):
+            figures_of.setdefault(given["zones"][given["rows"][row]["zone"]]["name"], []).append(min(map(Decimal, shown.split())))
+    table = printed_zones(pdf, {z["name"] for z in given["zones"].values()})
+    expect(set(table) == {z["name"] for z in given["zones"].values()}, f"{name}: every zone stands in figures, not only {sorted(table)}")
+    for zone in set(table) & set(figures_of):
+        values = figures_of[zone]
+        used, read, least, mean, greatest, *rest = table[zone]
+        expect(int(used) == len(values) and int(read) >= int(used), f"{name} {zone}: {used} of {read} used, not {len(values)}")
+        expect((Decimal(least), Decimal(greatest)) == (min(values), max(values)), f"{name} {zone}: {least} to {greatest}")
+        expect(abs(Decimal(mean) - statistics.mean(values)) <= Decimal("0.0051"), f"{name} {zone}: mean {mean}")
+        if len(values) < 10:
+            expect(rest == ["–"] * 4, f"{name} {zone}: too few for statistics, and yet {rest}")
+            continue
+        deviation, interval, low, limit = rest
+        expect(abs(Decimal(deviation) - statistics.stdev(values)) <= Decimal("0.00051"), f"{name} {zone}: deviation {deviation}")
+        tenth = statistics.quantiles(values, n=10, method="exclusive")[0]
+        expect(abs(Decimal(low) - tenth) <= Decimal("0.0051"), f"{name} {zone}: tenth percentile {low}, not {tenth}")
+        ends = [Decimal(e) for e in interval.split("–")]
+        expect(ends[0] <= Decimal(mean) <= ends[1], f"{name} {zone}: the mean {mean} is outside {interval}")
+        expect(Decimal(limit) <= Decimal(mean), f"{name} {zone}: tolerance limit {limit} over the mean {mean}")
+
+
 def judge_coverage(name, text):
     said = re.search(r"(\d+) marks were planned: (\d+) read, (\d+) rejected, (\d+) not read\. Of those read, (\d+) are used as hull plate and (\d+) lie on doublers\.(?: Not read: ([^.]*)\.)?", text)
     expect(said, f"{name}: the coverage is stated")
@@ -152,6 +214,7 @@ def judge(survey, pdf):
     expect(wanted == got, f"{name}: pits lacking {list(wanted - got)[:4]}, too much {list(got - wanted)[:4]}")
     print(f"{name}: {len(printed)} marks and {sum(got.values())} pits read back")
     judge_summary(name, pdf, rows)
+    judge_zones(name, given, pdf, printed)
     text = plain(pdf)
     judge_coverage(name, text)
     judge_photos(name, survey, text)
@@ -165,12 +228,13 @@ def glyph_maps(text):
 
 
 def change_one_digit(text):
-    """The text of an unpacked PDF with the last digit of one cell of three readings drawn as another; nothing if none is found."""
+    """The text of an unpacked PDF with the last digit of one cell of readings drawn as another (two of its three figures are of
+    one weight); nothing if none is found."""
     maps = list(glyph_maps(text))
     for shown in re.finditer(r"\[<((?:[0-9A-Fa-f]{4})+)>\]TJ", text):
         glyphs = re.findall("....", shown.group(1))
         for known in maps:
-            if re.fullmatch(r"(\d+\.\d+ ){2}\d+\.\d+", "".join(known.get(g, "?") for g in glyphs)):
+            if re.fullmatch(r" ?\d+\.\d+ \d+\.\d+", "".join(known.get(g, "?") for g in glyphs)):
                 other = next(g for g, c in known.items() if c.isdigit() and c != known[glyphs[-1]])
                 return text[:shown.end(1) - 4] + other + text[shown.end(1):]
     return None

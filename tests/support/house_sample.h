@@ -115,6 +115,7 @@ inline policy::Policy house() {
   policy.repeat_spread = length("0.3");
   policy.least_marks = 3;
   policy.least_read = {1, 2};
+  policy.statistics = {.least_for_statistics = 4, .confidence = {95, 100}, .share = {95, 100}, .percentile = {10, 100}};
   policy.spot_check_per_m2 = decimal("1");
   return policy;
 }

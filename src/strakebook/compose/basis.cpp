@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <iterator>
+
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
@@ -7,7 +10,8 @@ namespace strakebook::compose {
 
 namespace {
 
-content::Block signature(const Scope &scope) {
+/// The signature under the last words of what it signs: never alone on a page.
+content::Block signature(const Scope &scope, std::vector<content::Block> last_words) {
   const auto &who = scope.survey().surveyor;
   Entries entries;
   add_answer(scope, entries, scope.say("basis.name"), who.name);
@@ -15,10 +19,10 @@ content::Block signature(const Scope &scope) {
   add_answer(scope, entries, scope.say("basis.body"), who.body);
   add_answer(scope, entries, scope.say("basis.place"), who.signed_at);
   add_date(scope, entries, scope.say("basis.date"), who.signed_on);
-  std::vector<content::Block> blocks = {block(content::Space{look::signature_gap}),
-                                        block(content::Rule{look::signature_rule}),
-                                        paragraph(content::soft(scope.say("basis.signature")), look::note),
-                                        keys(std::move(entries), look::cover_keys, 2)};
+  std::vector<content::Block> blocks = std::move(last_words);
+  append(blocks, {block(content::Space{look::signature_gap}), block(content::Rule{look::signature_rule}),
+                  paragraph(content::soft(scope.say("basis.signature")), look::note),
+                  keys(std::move(entries), look::cover_keys, 2)});
   return block(content::Together{std::move(blocks)}, "signature");
 }
 
@@ -36,8 +40,12 @@ content::Section basis(const Scope &scope) {
   out.blocks.push_back(keys(std::move(entries), look::cover_keys, 2));
   out.blocks.push_back(paragraph(content::plain(scope.say("basis.statement")), look::text));
   out.blocks.push_back(item_heading(scope.say("basis.declaration")));
-  append(out.blocks, paragraphs(scope, who.declaration, look::text));
-  out.blocks.push_back(signature(scope));
+  auto declaration = paragraphs(scope, who.declaration, look::text);
+  const auto last = declaration.end() - std::min<std::ptrdiff_t>(1, std::ssize(declaration));
+  std::vector<content::Block> last_words(last, declaration.end());
+  declaration.erase(last, declaration.end());
+  append(out.blocks, std::move(declaration));
+  out.blocks.push_back(signature(scope, std::move(last_words)));
   return out;
 }
 

@@ -54,7 +54,8 @@ content::Figure figure_of(const Scope &scope, Numbering &numbering) {
     out.panels.push_back({{}, {}, map_of_marks(scope), "figure/map/marks"});
     return out;
   }
-  out.caption = scope.tell("map.bays-caption", {{"counts", counts(scope)}});
+  const std::string outline = all_met(scope) ? scope.say("map.all-met") : scope.say("map.outline");
+  out.caption = scope.tell("map.bays-caption", {{"counts", counts(scope)}, {"outline", plain(outline)}});
   const int bays = bay_count(scope);
   for (int first = 0; first < bays; first += most_bays_on_a_page - 1)
     out.panels.push_back({{}, {}, map_of_bays(scope, first, std::min(bays, first + most_bays_on_a_page)), "figure/map/bays-" + std::to_string(first)});
@@ -71,7 +72,7 @@ content::Section map(const Scope &scope) {
   legend.panels.push_back({content::strong(scope.say("map.tone")), {}, ramp_legend(scope), "figure/map/legend"});
   legend.notes = {signs(scope)};
   out.blocks.push_back(block(std::move(legend)));
-  if (needs_bays(scope)) out.blocks.push_back(not_met_list(scope, numbering));
+  if (needs_bays(scope) && !all_met(scope)) out.blocks.push_back(not_met_list(scope, numbering));
   return out;
 }
 

@@ -179,9 +179,10 @@ std::vector<NotMet> all_not_met(const Scope &scope) {
 
 } // namespace
 
+bool all_met(const Scope &scope) { return all_not_met(scope).empty(); }
+
 content::Block not_met_list(const Scope &scope, Numbering &numbering) {
   const auto found = all_not_met(scope);
-  if (found.empty()) return paragraph(plain(scope.say("map.all-met")), "note");
   auto table = labelled_table(scope, numbering, "small", scope.tell("map.not-met-caption", {{"n", plain(std::to_string(found.size()))}}),
                               {column(scope.say("map.place")), stretching(scope.say("map.where")), column(scope.say("map.left"), Align::decimal, scope.say("voice.mm"))});
   const bool low = std::ranges::any_of(found, [](const NotMet &one) { return one.judged < one.remaining; });

@@ -17,7 +17,9 @@ int bay_count(const Scope &scope);
 
 /// The tones of the ramp with the bands they stand for.
 Drawing ramp_legend(const Scope &scope);
-/// Marks and pits that do not meet the limit that they are measured against, least first; a sentence where there is none.
+/// Whether no mark or pit falls short of the limit it is measured against, or is too close to it to call.
+bool all_met(const Scope &scope);
+/// Marks and pits that do not meet the limit that they are measured against, least first.
 content::Block not_met_list(const Scope &scope, Numbering &numbering);
 
 } // namespace strakebook::compose

@@ -36,6 +36,7 @@ content::Section results(const Scope &scope) {
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.readings")));
   out.blocks.push_back(readings_table(scope, numbering));
   out.blocks.push_back(rows_table(scope, numbering));
+  out.blocks.push_back(zones_table(scope, numbering));
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.pits-and-criteria")));
   if (scope.survey().pits.empty())
     out.blocks.push_back(paragraph(plain(scope.say("results.no-pits")), look::text));

@@ -8,6 +8,7 @@ namespace strakebook::compose {
 content::Block profiles_figure(const Scope &scope, Numbering &numbering);
 content::Block readings_table(const Scope &scope, Numbering &numbering);
 content::Block rows_table(const Scope &scope, Numbering &numbering);
+content::Block zones_table(const Scope &scope, Numbering &numbering);
 content::Block pits_table(const Scope &scope, Numbering &numbering);
 content::Block matrix_table(const Scope &scope, Numbering &numbering);
 std::vector<content::Block> doublers(const Scope &scope, Numbering &numbering);

@@ -17,6 +17,7 @@ using content::operator+;
 namespace {
 
 constexpr int stations_between_rules = 5;
+constexpr std::size_t most_figures = 16; // letters of figures at a mark for which the narrow table has room: three of "10.0"
 
 /// What is the same for every mark of a row, found once.
 struct RowView {
@@ -108,6 +109,55 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
   return row(std::move(cells), mark_id(mark.id()), mark.span);
 }
 
+std::vector<base::Measured>::const_iterator least_of(const survey::Mark &mark) {
+  return std::ranges::min_element(mark.repeats, {}, &base::Measured::value);
+}
+
+/// Whether a table with fewer columns says the same, so that it may stand twice beside itself: few figures at a mark; where the
+/// mark is used the least of them, as it was displayed, is what remains, and no words stand there but "lowest of row".
+bool may_be_narrow(const Scope &scope) {
+  return std::ranges::all_of(scope.assessment().marks, [&](const assess::MarkResult &result) {
+    const survey::Mark &mark = scope.survey().marks[result.mark];
+    if (displayed(scope, mark).size() > most_figures) return false;
+    if (!result.used) return true;
+    const std::string &zone = survey::zone_of_row(scope.survey(), mark.row).id;
+    const std::size_t lowest_alone = result.lowest_of_row ? 1 : 0;
+    return least_of(mark)->raw == remaining_text(scope, zone, result.remaining) && status_of(scope, mark, result).size() == lowest_alone;
+  });
+}
+
+/// The figures displayed, what remains among them in strong.
+Inlines displayed_with_least(const survey::Mark &mark) {
+  Inlines out;
+  const auto least = least_of(mark);
+  for (auto repeat = mark.repeats.begin(); repeat != mark.repeats.end(); ++repeat) {
+    if (!out.empty()) out = out + content::soft("  ");
+    out = out + (repeat == least ? content::strong(repeat->raw) : content::soft(repeat->raw));
+  }
+  return out;
+}
+
+/// The same mark in fewer columns: the words of a mark that is not used stand where its loss would.
+content::Row narrow_mark_row(const Scope &scope, const RowView &view, const survey::Mark &mark, const assess::MarkResult &result,
+                             const PhotosAt &photos) {
+  const auto at = photos.find(mark.id());
+  std::vector<content::Cell> cells = {cell(result.lowest_of_row ? content::strong(mark.station.raw) : plain(mark.station.raw))};
+  if (result.used) {
+    cells.push_back(cell(displayed_with_least(mark)));
+    cells.push_back(view.weak ? dash_cell(scope) : cell(with_minus(base::mm_exact(result.loss, 1))));
+    cells.push_back(share_cell(scope, result.share));
+    cells.push_back(margin_cell(scope, result.standing));
+  } else {
+    cells.push_back(cell(content::soft(displayed(scope, mark))));
+    cells.push_back(cell(status_of(scope, mark, result)));
+    cells.back().across = 3;
+  }
+  cells.push_back(glyph_cell(scope, view, mark, result));
+  cells.back().glyph->x.measure = "glyph-millimetre-narrow";
+  cells.push_back(cell(at == photos.end() ? Inlines{} : photo_links(scope, at->second)));
+  return row(std::move(cells), mark_id(mark.id()), mark.span);
+}
+
 Inlines group_head(const Scope &scope, const RowView &view) {
   const std::string nominal = unit_mm(scope, base::mm_exact(view.zone.original.nominal.value, 0));
   const base::Fill plate{"plate", nominal + told_sign(scope, view.told)};
@@ -153,6 +203,17 @@ std::vector<Inlines> low_notes(const Scope &scope, bool low) {
   return notes;
 }
 
+std::vector<content::Column> narrow_columns(const Scope &scope) {
+  const std::string mm = scope.say("voice.mm");
+  return {column(scope.say("results.station"), Align::right, std::string(base::name_of(scope.survey().datum.station_unit))),
+          column(scope.say("results.displayed"), Align::right, mm),
+          column(scope.say("results.loss"), Align::decimal, mm),
+          column(scope.say("results.share"), Align::right, scope.say("results.share-unit")),
+          column(scope.say("results.over-limit"), Align::decimal, mm),
+          column(scope.say("results.section")),
+          column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
+}
+
 Inlines share_note(const Scope &scope) {
   std::vector<std::string> named;
   bool weak = false;
@@ -170,9 +231,12 @@ Inlines share_note(const Scope &scope) {
 } // namespace
 
 content::Block readings_table(const Scope &scope, Numbering &numbering) {
-  const bool low = any_mark_lowered(scope);
-  auto table = labelled_table(scope, numbering, "readings",
-                              scope.tell("results.readings-caption", {{"how", plain(how_reduced(scope))}}), reading_columns(scope, low));
+  const bool low = any_mark_lowered(scope), narrow = !low && may_be_narrow(scope);
+  auto table = narrow ? labelled_table(scope, numbering, "readings-abreast", scope.tell("results.readings-narrow-caption"),
+                                       narrow_columns(scope))
+                      : labelled_table(scope, numbering, "readings",
+                                       scope.tell("results.readings-caption", {{"how", plain(how_reduced(scope))}}),
+                                       reading_columns(scope, low));
   const PhotosAt photos = photos_at_marks(scope);
   const Length widest = widest_plate(scope);
   bool any_told = false;
@@ -185,12 +249,13 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
     any_told = any_told || view.told || (view.limit && view.limit->told);
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {
-      group.rows.push_back(mark_row(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
+      const auto set = narrow ? narrow_mark_row : mark_row;
+      group.rows.push_back(set(scope, view, scope.survey().marks[i], scope.assessment().marks[i], photos));
       group.rows.back().rule_after = group.rows.size() % stations_between_rules == 0;
     }
     if (!group.rows.empty()) table.groups.push_back(std::move(group));
   }
-  table.notes = {share_note(scope), plain(scope.say("results.section-note"))};
+  table.notes = {share_note(scope) + plain(" " + scope.say("results.section-note"))};
   for (auto &note : low_notes(scope, low)) table.notes.push_back(std::move(note));
   if (any_told) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/readings");

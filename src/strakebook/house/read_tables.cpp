@@ -32,6 +32,11 @@ void read_rule_tones(const YamlNode &node, style::TableStyle &into, const style:
     known_in(style.tones, entry.value.text, "a tone", entry.value.span, sink);
 }
 
+void read_abreast(const YamlNode &node, int &into, Diagnostics &sink) {
+  if (read(node, into, sink) && into < 1)
+    sink.error(base::Code::out_of_range, node.span, "a table cannot stand in no column", "1 or more");
+}
+
 } // namespace
 
 void read_tables(const YamlNode &node, style::Style &into, Diagnostics &sink) {
@@ -51,6 +56,7 @@ void read_tables(const YamlNode &node, style::Style &into, Diagnostics &sink) {
         .need("before", t.space_before)
         .need("after", t.space_after)
         .need("keep-rows", t.keep_rows)
+        .by("abreast", false, [&](const YamlNode &n) { read_abreast(n, t.abreast, sink); })
         .apply(entry.value);
     check_text_styles(entry.value, {"head", "unit", "body", "group", "caption", "note"}, into, sink);
   });

@@ -48,6 +48,9 @@ const std::vector<Direction> &directions() {
       {{"policy", "checks", "spot-check-per-m2"}, Way::up},
       {{"policy", "opinion", "least-marks"}, Way::up},
       {{"policy", "opinion", "least-read"}, Way::up},
+      {{"policy", "statistics", "least-for-statistics"}, Way::up},
+      {{"policy", "statistics", "confidence"}, Way::up},
+      {{"policy", "statistics", "share"}, Way::up},
       {{"style", "smallest"}, Way::up},
   };
   return table;

@@ -164,3 +164,76 @@ TEST_CASE("gaps share in what is left, up to their most") {
   CHECK(widths.left[1] - widths.left[0] - widths.width[0] == strakebook::base::Pt{30}); // table-gap-most
   CHECK(widths.total.v < 400);
 }
+
+TEST_CASE("a table set abreast fills one column after the other, each with its heads, and loses no row") {
+  Desk desk;
+  desk.look.tables["plain"].abreast = 2;
+  const auto pages = set(document({block(readings(3, 40), "table/marks")}), desk).pages;
+  REQUIRE(desk.sink.ok());
+  REQUIRE(pages.size() == 2);
+  const auto count = [](const std::string &text, const std::string &part) {
+    int n = 0;
+    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1))
+      ++n;
+    return n;
+  };
+  int anchors = 0;
+  for (const auto &page : pages) {
+    CHECK(count(text_of(page), "remaining") == 2);
+    CHECK(count(text_of(page), "Table 11.2") == 1);
+    CHECK(count(text_of(page), "Loss is of") == 1);
+    for (const auto &item : page.items)
+      if (std::holds_alternative<page::Anchor>(item.what) && item.id.rfind("mark/", 0) == 0)
+        ++anchors;
+  }
+  CHECK(anchors == 120);
+  // the second column of the first page goes on with the group that the first one cuts
+  CHECK(count(text_of(pages[0]), "continued\n") >= 1);
+}
+
+TEST_CASE("the columns that end a table set abreast are about equally high") {
+  Desk desk;
+  desk.look.tables["plain"].abreast = 2;
+  const auto pages = set(document({block(readings(1, 40))}), desk).pages;
+  REQUIRE(pages.size() == 1);
+  const auto *first = anchor_of(pages[0], "mark/0.0");
+  REQUIRE(first);
+  const auto &top = std::get<page::Anchor>(first->what).at;
+  int left = 0, right = 0;
+  double lowest = 0;
+  for (const auto &item : pages[0].items)
+    if (const auto *at = std::get_if<page::Anchor>(&item.what); at && item.id.rfind("mark/", 0) == 0) {
+      ++(at->at.x.v > top.x.v + 1 ? right : left);
+      lowest = std::max(lowest, at->at.y.v);
+    }
+  CHECK(left + right == 40);
+  CHECK(std::abs(left - right) <= 2);
+  CHECK(lowest < top.y.v + 22 * 12);
+}
+
+TEST_CASE("a table too wide to stand abreast keeps the whole width") {
+  Desk desk;
+  desk.look.tables["plain"].abreast = 2;
+  auto table = readings(1, 20);
+  for (auto &row : table.groups[0].rows)
+    row.cells[2].text = content::plain(std::string(80, 'w'));
+  const auto text = text_of(set(document({block(table)}), desk).pages[0]);
+  CHECK(desk.sink.ok());
+  CHECK(text.find("remaining") == text.rfind("remaining"));
+}
+
+TEST_CASE("the change bar of a row abreast stands in the margin") {
+  Desk desk;
+  desk.look.tables["plain"].abreast = 2;
+  auto table = readings(1, 40);
+  table.groups[0].rows[39].changed = true;
+  const auto pages = set(document({block(table)}), desk).pages;
+  int bars = 0;
+  for (const auto &item : pages[0].items)
+    if (const auto *path = std::get_if<page::Path>(&item.what); path && path->fill) {
+      CHECK(std::get<page::Move>(path->steps.front()).to.x.v == Approx(50 - 17));
+      CHECK(std::get<page::Move>(path->steps.front()).to.y.v == Approx(y_of_anchor(pages[0], "mark/0.39")));
+      ++bars;
+    }
+  CHECK(bars == 1);
+}

@@ -29,6 +29,7 @@ int rank(Verdict verdict) { return verdict == Verdict::meets ? 2 : verdict == Ve
 
 } // namespace
 
+// 30 % of 6.00 and of 10.00: common practice, no source; that a limit is strict, likewise.
 TEST_CASE("a loss of exactly 30 % is at the limit, not over it") {
   CHECK(plate("6.000", "4.200", "percent-30").bare == Bare::at_limit);
   CHECK(plate("6.000", "4.199999", "percent-30").bare == Bare::over);

@@ -35,7 +35,7 @@ inline constexpr std::array<std::string_view, 39> required_measures{
     "bar-indent",          ///< of a paragraph with a caution bar
     "sign-gap",            ///< between a sign and the words after it
     "rule-gap",            ///< above and below a rule across the page
-    "column-gutter",       ///< between two columns of key-values
+    "column-gutter",       ///< between two columns of key-values, or of a table
     "contents-number",     ///< width of the numbers of sections in the contents
     "contents-sub-number", ///< width of the numbers of sub-sections
     "furniture-gap",       ///< between the left and the right part of head and foot

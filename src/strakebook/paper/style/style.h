@@ -81,6 +81,7 @@ struct TableStyle {
   std::string rule_tone, group_rule_tone, row_rule_tone;
   Pt space_before, space_after;
   int keep_rows = 2;  ///< rows that stay with a group head, and at either side of a split
+  int abreast = 1;    ///< columns of the page that the table fills one after the other, each with its head
 };
 
 struct KeyStyle {

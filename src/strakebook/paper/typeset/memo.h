@@ -14,6 +14,7 @@ struct TableWidths {
   std::vector<base::Pt> left, width;
   std::vector<base::Pt> point; ///< decimal columns: from the column's left edge to the decimal point
   base::Pt total;
+  bool squeezed = false; ///< narrower than natural: cells break their lines
   bool too_wide = false; ///< for the width that was given
   bool refers = false;   ///< a cell prints a page number: good for one round only
 };

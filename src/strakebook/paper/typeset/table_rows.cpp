@@ -60,8 +60,8 @@ Fragment set_cell(const content::Cell &cell, const Place &place, const CellLooks
 }
 
 Place place_of(const content::Table &table, const TableWidths &widths, std::size_t column, int across) {
-  return {widths.left[column], span_width(widths, column, across), table.columns[column].align,
-          widths.point[column]};
+  const Align align = across > 1 ? Align::left : table.columns[column].align; // words across columns of figures
+  return {widths.left[column], span_width(widths, column, across), align, widths.point[column]};
 }
 
 Context row_context(const content::Row &row, const Context &context) {

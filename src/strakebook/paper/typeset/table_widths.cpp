@@ -177,7 +177,8 @@ TableWidths arranged(const content::Table &table, const std::vector<Need> &needs
   const double gaps = std::max(0.0, static_cast<double>(table.columns.size()) - 1);
   base::Pt gap = look.cell_gap;
   const base::Pt left = width - gap * gaps - sum_of(result.width);
-  if (left.v < 0) {
+  result.squeezed = left.v < 0;
+  if (result.squeezed) {
     squeeze_all(result, table, needs, -left, look.row_pitch);
   } else {
     // Gaps share in what is left over, so that figures do not crowd beside one wide column of words.
@@ -208,9 +209,7 @@ bool refers(const content::Table &table) {
   return false;
 }
 
-} // namespace
-
-const TableWidths &table_widths(const content::Table &table, base::Pt width, const Context &context) {
+const TableWidths &measured(const content::Table &table, base::Pt width, const Context &context) {
   const auto key = std::make_pair(&table, width.v);
   auto it = context.memo.tables.find(key);
   if (it == context.memo.tables.end()) {
@@ -218,10 +217,21 @@ const TableWidths &table_widths(const content::Table &table, base::Pt width, con
              .first;
     it->second.refers = refers(table);
   }
-  if (it->second.too_wide)
+  return it->second;
+}
+
+} // namespace
+
+bool fits_unbroken(const content::Table &table, base::Pt width, const Context &context) {
+  return !measured(table, width, context).squeezed;
+}
+
+const TableWidths &table_widths(const content::Table &table, base::Pt width, const Context &context) {
+  const TableWidths &widths = measured(table, width, context);
+  if (widths.too_wide)
     report(context, base::Code::block_too_large, "the columns of this table are wider together than the page",
            "a table no wider than its place", "fewer columns, or a column that may break its lines");
-  return it->second;
+  return widths;
 }
 
 base::Pt span_width(const TableWidths &widths, std::size_t first, int across) {

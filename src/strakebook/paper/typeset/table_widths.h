@@ -12,6 +12,9 @@ namespace strakebook::typeset {
 /// broken is reported. Measured once a round for a table and a width.
 const TableWidths &table_widths(const content::Table &table, base::Pt width, const Context &context);
 
+/// Whether every column finds its natural width in `width`, so that no cell has to break its lines.
+bool fits_unbroken(const content::Table &table, base::Pt width, const Context &context);
+
 /// Width of `across` columns from `first` on, with the gaps between them.
 base::Pt span_width(const TableWidths &widths, std::size_t first, int across);
 

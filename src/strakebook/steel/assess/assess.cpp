@@ -69,6 +69,7 @@ Assessment assess(const survey::Survey &survey, const policy::Policy &policy, ba
   Assessment result;
   result.decision = policy.decision;
   result.criteria = criteria_in_use(survey, policy);
+  result.statistics = policy.statistics;
   result.workings = rule_workings(survey, result.criteria, sink);
   result.gauges = gauge_results(survey, policy);
   result.marks = mark_results(survey, policy);

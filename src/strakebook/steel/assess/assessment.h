@@ -185,11 +185,23 @@ struct ReadOtherwise {
   std::vector<Rejudged> places;
 };
 
+/// What the used marks of a zone say together, taken as if they were independent; the gauge's own doubt is not in it. To a
+/// nanometre: the deviation rounded up, the interval outwards, the limit down. See statistics.h for the formulas.
+struct Statistics {
+  Length deviation;                ///< sample standard deviation
+  Length mean_low, mean_high;      ///< two-sided interval of the mean, at the rule's confidence
+  Ratio percentile_nm;             ///< exact low percentile, of the rule's type
+  /// With the rule's confidence its share of such marks keep at least this, if their scatter is normal. Computed, never steel
+  /// that was measured. Absent where it would not be above nought.
+  std::optional<Length> tolerance_limit;
+};
+
 struct ZoneResult {
   std::string zone;
   Count count;
   std::optional<Length> min, max;
   std::optional<Ratio> mean_nm;
+  std::optional<Statistics> statistics; ///< absent: fewer used marks than the policy asks
   std::string least;               ///< mark of the least displayed, min
   std::string worst;               ///< mark of the lowest plate reading as it is judged
   std::optional<std::string> worst_pit;
@@ -231,6 +243,7 @@ struct Assessment {
   std::vector<PitResult> pits;              ///< one for each Survey::pits, same order
   std::vector<RowSummary> rows;             ///< one for each Survey::rows, same order
   std::vector<ZoneResult> zones;            ///< one for each Survey::zones, same order
+  policy::StatisticsRule statistics;        ///< by which the zones' statistics are made
   Count coverage;                           ///< whole survey
   std::optional<Ratio> marks_per_m2;        ///< read marks over the zones' area, when every zone gives one
   bool spot_check = false;

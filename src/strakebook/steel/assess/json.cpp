@@ -34,8 +34,8 @@ Json form(const Count &count) {
           {"rejected", count.rejected}, {"doubler", count.doubler}, {"not_read", std::move(not_read)}};
 }
 
-/// A mean is kept exact: "num/den" of a millimetre.
-Json mean_mm(const std::optional<Ratio> &nm) {
+/// A mean or a percentile is kept exact: "num/den" of a millimetre.
+Json exact_mm(const std::optional<Ratio> &nm) {
   constexpr std::int64_t nm_in_mm = 1'000'000;
   if (!nm) return nullptr;
   return text(policy::ratio(policy::fraction(*nm) * policy::lowest(1, nm_in_mm)));
@@ -45,7 +45,7 @@ Json form(const std::optional<Wastage> &wastage) {
   if (!wastage) return nullptr;
   return {{"n", wastage->n},
           {"at", named(wastage->at)},
-          {"remaining", mean_mm(wastage->remaining_nm)},
+          {"remaining", exact_mm(wastage->remaining_nm)},
           {"share", form(wastage->share)},
           {"alive_low", optional(wastage->alive_low)},
           {"alive_high", optional(wastage->alive_high)}};
@@ -59,6 +59,20 @@ Json form(const Pitting &pitting) {
           {"few_measured", pitting.few_measured},
           {"factor", optional(pitting.factor)},
           {"no_factor", named(pitting.no_factor)}};
+}
+
+Json form(const policy::StatisticsRule &rule) {
+  return {{"least_for_statistics", rule.least_for_statistics}, {"confidence", text(rule.confidence)}, {"share", text(rule.share)},
+          {"percentile", text(rule.percentile)}, {"percentile_type", static_cast<int>(rule.percentile_type)}};
+}
+
+Json form(const std::optional<Statistics> &statistics) {
+  if (!statistics) return nullptr;
+  return {{"deviation", text(statistics->deviation)},
+          {"mean_low", text(statistics->mean_low)},
+          {"mean_high", text(statistics->mean_high)},
+          {"percentile", exact_mm(statistics->percentile_nm)},
+          {"tolerance_limit", optional(statistics->tolerance_limit)}};
 }
 
 Json form(const policy::Criterion &criterion) {
@@ -157,7 +171,7 @@ Json form(const RowSummary &row) {
           {"count", form(row.count)},
           {"min", optional(row.min)},
           {"max", optional(row.max)},
-          {"mean", mean_mm(row.mean_nm)},
+          {"mean", exact_mm(row.mean_nm)},
           {"worst", named(row.worst)},
           {"worst_loss", row.worst.empty() ? Json(nullptr) : Json(text(row.worst_loss))}};
 }
@@ -212,8 +226,9 @@ Json form(const ZoneResult &zone) {
           {"count", form(zone.count)},
           {"min", optional(zone.min)},
           {"max", optional(zone.max)},
-          {"mean", mean_mm(zone.mean_nm)},
+          {"mean", exact_mm(zone.mean_nm)},
           {"least", named(zone.least)},
+          {"statistics", form(zone.statistics)},
           {"worst", named(zone.worst)},
           {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},
           {"measured_by", named(zone.measured_by)},
@@ -259,6 +274,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["worst_loss"] = named(assessment.worst_loss);
   out["decision_rule"] = form(assessment.decision);
   out["criteria"] = list(assessment.criteria);
+  out["statistics"] = form(assessment.statistics);
   out["workings"] = Json::object();
   for (const auto &[key, working] : assessment.workings) out["workings"][key] = form(working);
   out["gauges"] = Json::array();

@@ -8,6 +8,7 @@
 #include "strakebook/steel/assess/pitting.h"
 #include "strakebook/steel/assess/readings.h"
 #include "strakebook/steel/assess/spots.h"
+#include "strakebook/steel/assess/statistics.h"
 
 namespace strakebook::assess {
 
@@ -60,10 +61,17 @@ bool too_few(const Count &count, const policy::Policy &policy) {
   return count.used == 0 || count.read < policy.least_marks || Ratio{count.read, count.planned} < policy.least_read;
 }
 
-std::vector<Length> used_figures(const Assessment &so_far, const std::vector<std::size_t> &marks) {
-  std::vector<Length> figures;
+struct Figures {
+  std::vector<Length> remaining, judged;
+};
+
+Figures used_figures(const Assessment &so_far, const std::vector<std::size_t> &marks) {
+  Figures figures;
   for (const std::size_t i : marks)
-    if (so_far.marks[i].used) figures.push_back(so_far.marks[i].judged());
+    if (so_far.marks[i].used) {
+      figures.remaining.push_back(so_far.marks[i].remaining);
+      figures.judged.push_back(so_far.marks[i].judged());
+    }
   return figures;
 }
 
@@ -157,7 +165,9 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   result.too_few = too_few(result.count, policy);
   result.indicative = std::ranges::any_of(marks, [&](std::size_t i) { return so_far.marks[i].indicative; }) ||
                       std::ranges::any_of(pits, [&](std::size_t i) { return so_far.pits[i].indicative; });
-  climb_ladder(result, survey, policy, used_figures(so_far, marks));
+  const Figures used = used_figures(so_far, marks);
+  result.statistics = statistics_of(used.remaining, policy.statistics); // beside minimum and mean, which are as displayed
+  climb_ladder(result, survey, policy, used.judged);
   return result;
 }
 

@@ -145,6 +145,18 @@ struct Tolerance {
   bool verified = true; ///< false: from memory, printed as such
 };
 
+/// Definition of a sample percentile, by its number in R. J. Hyndman and Y. Fan, The American Statistician 50 (1996) 361-365.
+enum class PercentileType { six = 6, seven = 7, eight = 8 };
+
+/// What is said of a zone's used marks together. It judges nothing.
+struct StatisticsRule {
+  int least_for_statistics = 0; ///< fewer used marks give none
+  Ratio confidence;             ///< of the interval of the mean and of the tolerance limit; between 0 and 1
+  Ratio share;                  ///< of such marks that keep the tolerance limit; between 0 and 1
+  Ratio percentile;             ///< the low one that is printed; between 0 and 1
+  PercentileType percentile_type = PercentileType::six;
+};
+
 struct Basis {
   std::string id;       ///< "mill certificate", "builder's drawing", "owner's word", ...
   bool weak = false;    ///< percent criteria are not applied on it
@@ -176,6 +188,7 @@ struct Policy {
   int least_marks = 0;                     ///< a zone with fewer read marks has no opinion unless reasoned
   Ratio least_read;                        ///< share of planned marks read in a zone, likewise
   base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check
+  StatisticsRule statistics;
   std::vector<std::string> required_rows;  ///< names of rows a survey of this firm must have (empty: none)
   std::vector<std::string> required_fields; ///< field paths that a final must have ("datum.from")
   std::string steel_density_kg_m2_mm;      ///< 7.85, as printed
