@@ -5,7 +5,8 @@
 #include "strakebook/paper/output/output.h"
 #include "strakebook/paper/typeset/font_set.h"
 #include "strakebook/paper/typeset/typeset.h"
-#include "strakebook/photographs.h"
+#include "strakebook/report/characters.h"
+#include "strakebook/report/photographs.h"
 #include "strakebook/steel/review/review.h"
 #include "strakebook/steel/survey/reader.h"
 
@@ -47,6 +48,8 @@ std::optional<page::Document> set_pages(const Case &the_case, const Resources &r
   const auto &style = the_case.house.style;
   const auto fonts = typeset::FontSet::load(resources.fonts, style.faces, sink);
   if (!fonts || !sink.ok()) return std::nullopt;
+  check_characters(the_case.survey, *fonts, sink);
+  if (!sink.ok()) return std::nullopt;
   const auto blocks = compose::compose({.survey = the_case.survey,
                                         .assessment = the_case.assessment,
                                         .house = the_case.house,
@@ -54,7 +57,12 @@ std::optional<page::Document> set_pages(const Case &the_case, const Resources &r
                                         .photos = the_case.photos,
                                         .inputs = the_case.inputs,
                                         .tool = tool_name()});
-  auto pages = typeset::typeset(blocks, style, *fonts, sink);
+  base::Diagnostics setting;
+  auto pages = typeset::typeset(blocks, style, *fonts, setting);
+  for (base::Diagnostic found : setting.all()) {
+    if (found.span.line == 0) found.span = the_case.survey.span; // what no line of the survey says: the house's words
+    sink.add(std::move(found));
+  }
   if (!sink.ok()) return std::nullopt;
   return pages;
 }

@@ -1,7 +1,6 @@
 #include "strakebook/base/files.h"
 
 #include <csignal>
-#include <fstream>
 
 #include <catch2/catch.hpp>
 #include <sys/resource.h>
@@ -9,6 +8,7 @@
 #include <unistd.h>
 
 #include "helpers.h"
+#include "support/temp_folder.h"
 
 using namespace strakebook::base;
 using testing::places_and_codes;
@@ -18,26 +18,7 @@ namespace {
 
 using Found = std::vector<std::string>;
 
-/// A folder of its own, gone at the end.
-struct Folder {
-  fs::path path;
-  Folder() {
-    std::string pattern = (fs::temp_directory_path() / "strakebook-test-XXXXXX").string();
-    REQUIRE(::mkdtemp(pattern.data()));
-    path = pattern;
-  }
-  ~Folder() { fs::remove_all(path); }
-  fs::path put(const std::string &name, std::string_view bytes) const {
-    std::ofstream(path / name, std::ios::binary) << bytes;
-    return path / name;
-  }
-  std::vector<std::string> names() const {
-    std::vector<std::string> out;
-    for (const auto &entry : fs::directory_iterator(path))
-      out.push_back(entry.path().filename().string());
-    return out;
-  }
-};
+using Folder = support::TempFolder;
 
 std::string bytes_of(const fs::path &path) {
   Diagnostics sink;
@@ -69,11 +50,11 @@ struct SmallDisk {
 
 TEST_CASE("a whole file is read, up to its bound and not beyond") {
   const Folder folder;
-  const auto file = folder.put("a.csv", std::string("1,\0\xFF\n", 5));
+  const auto file = folder.write("a.csv", std::string("1,\0\xFF\n", 5));
   CHECK(bytes_of(file) == std::string("1,\0\xFF\n", 5));
   Diagnostics sink;
   CHECK(read_file(file, 5, {}, sink));
-  CHECK(read_file(folder.put("empty", ""), 0, {}, sink)->empty());
+  CHECK(read_file(folder.write("empty", ""), 0, {}, sink)->empty());
   CHECK(sink.ok());
   CHECK(refusals_of_reading(file, 4) == Found{"3:7 SB0003"});
 }
@@ -90,7 +71,7 @@ TEST_CASE("what is not a file that can be read is refused at the place that name
 TEST_CASE("a source keeps the name that the user gave") {
   const Folder folder;
   Diagnostics sink;
-  const auto source = read_source(folder.put("s.yaml", "a: 1\n"), "mine/s.yaml", {}, sink);
+  const auto source = read_source(folder.write("s.yaml", "a: 1\n"), "mine/s.yaml", {}, sink);
   REQUIRE(source);
   CHECK(source->path == "mine/s.yaml");
   CHECK(source->text == "a: 1\n");
@@ -123,7 +104,7 @@ TEST_CASE("a new file is readable by others as far as the umask lets it") {
 
 TEST_CASE("a link is kept and what it leads to is replaced") {
   const Folder folder;
-  folder.put("real", "old");
+  folder.write("real", "old");
   fs::create_symlink("real", folder.path / "link");
   Diagnostics sink;
   CHECK(write_atomically(folder.path / "link", "new", sink));
@@ -133,7 +114,7 @@ TEST_CASE("a link is kept and what it leads to is replaced") {
 
 TEST_CASE("on a full disk the target is unchanged and the temporary file gone") {
   const Folder folder;
-  const auto target = folder.put("report.pdf", "old");
+  const auto target = folder.write("report.pdf", "old");
   Diagnostics sink;
   {
     const SmallDisk disk(4096);
@@ -168,7 +149,7 @@ TEST_CASE("a folder that cannot be written leaves its file alone") {
   if (::geteuid() == 0)
     return; // the superuser may write everywhere
   const Folder folder;
-  const auto target = folder.put("a", "old");
+  const auto target = folder.write("a", "old");
   fs::permissions(folder.path, fs::perms(0500));
   Diagnostics sink;
   CHECK_FALSE(write_atomically(target, "new", sink));
@@ -181,7 +162,7 @@ TEST_CASE("a path stays inside its folder, however it tries to leave") {
   const fs::path survey = outer.path / "survey";
   fs::create_directories(survey / "photos");
   fs::create_directory(outer.path / "survey-two");
-  outer.put("secret", "x");
+  outer.write("secret", "x");
   fs::create_symlink("../secret", survey / "out");
   fs::create_symlink("../gone", survey / "dangling");
   fs::create_directory_symlink("..", survey / "up");

@@ -179,6 +179,37 @@ TEST_CASE("appendices list every mark left out with its reason, and every file b
   }
 }
 
+TEST_CASE("what was taken where the survey is silent is listed among the rules used, and stands in its chapter") {
+  auto sample = sample::small_survey();
+  CHECK(contains(section(sample, "vessel"), "double bottom and wing voids\nnot stated"));
+  CHECK_FALSE(contains(section(sample, "appendices"), "taken"));
+
+  sample.survey.criteria.push_back({.id = "inland-rule"});
+  sample.survey.pits.front().gauge.clear();
+  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  CHECK(contains(section(sample, "vessel"), "double bottom and wing voids\nnot stated, taken as none"));
+  const auto text = section(sample, "appendices");
+  CHECK(contains(text, "double bottom and wing voids\nnot stated, taken as none"));
+  CHECK(contains(text, "depth gauge\nnot stated for every pit; the most doubtful is taken: pit depth gauge, u 0.10 mm"));
+}
+
+TEST_CASE("a computed statement names its rule in the margin") {
+  const auto text = section(sample::small_survey(), "assessment");
+  CHECK(contains(text, "[computed]computed/least of the repeats at each mark; loss of the nominal, ->mark/"));
+  CHECK(contains(text, "[computed]computed/adjacent less depth; loss of the nominal, ->pit/P1"));
+  CHECK(contains(text, "[computed]computed/guard band, one-sided 95 %, JCGM 106:2012, "));
+  CHECK(contains(text, "[computed]computed/Isolated is at most 3 pits per m² and under 5 % of the area"));
+  CHECK(contains(text, "[computed]computed/sizes that fit the thickest reading, "));
+}
+
+TEST_CASE("nothing looked for and not found is said in a sentence, without a heading over nothing") {
+  const auto sample = sample::small_survey();
+  REQUIRE(sample.survey.none_found.empty());
+  const auto text = section(sample, "results");
+  CHECK_FALSE(contains(text, "Looked for and not found"));
+  CHECK(contains(text, "The survey does not state what was looked for and not found.\n"));
+}
+
 TEST_CASE("a warning is printed with its answer, or as open") {
   auto sample = sample::small_survey();
   sample.findings.add({.severity = base::Severity::warning,

@@ -36,7 +36,21 @@ const std::filesystem::path rooms = std::filesystem::path(STRAKEBOOK_ROOT) / "sr
 
 std::set<std::string> keys_said() {
   return matches(rooms / "compose",
-                 std::regex(R"re((?:say|tell|with_page)\(\s*(?:scope,\s*)?"([a-z0-9.-]+)")re"));
+                 std::regex(R"re((?:(?:say|tell)(?:_computed)?|with_page)\(\s*(?:scope,\s*)?"([a-z0-9.-]+)")re"));
+}
+
+/// Keys of the words that the program computes: only say_computed and tell_computed say them.
+std::set<std::string> keys_computed() {
+  return matches(rooms / "compose", std::regex(R"re((?:say|tell)_computed\(\s*"([a-z0-9.-]+)")re"));
+}
+
+/// Every layout that is shipped, by name.
+std::vector<std::string> layouts_shipped() {
+  std::vector<std::string> names;
+  for (const auto &entry : std::filesystem::directory_iterator(std::filesystem::path(STRAKEBOOK_ROOT) / "layouts"))
+    if (entry.path().extension() == ".yaml")
+      names.push_back(entry.path().stem().string());
+  return names;
 }
 
 } // namespace
@@ -63,8 +77,44 @@ TEST_CASE("no words of the layout are left unsaid") {
 TEST_CASE("keys are always written out where they are said, so that they can be counted") {
   // a key in a variable would escape the two tests above; the one place that passes one on is the definition
   // itself
-  const auto unseen = matches(rooms / "compose", std::regex(R"re([.>](?:say|tell)\(\s*([^"\s]))re"));
+  const auto unseen = matches(rooms / "compose", std::regex(R"re([.>](?:say|tell)(?:_computed)?\(\s*([^"\s]))re"));
   CHECK(unseen.empty());
+}
+
+TEST_CASE("no computed words of any shipped layout hold an action") {
+  const std::regex acts(R"(\b(renew|replac|repair|weld|coat|refloat|crop|overplat|build up|must|should|needs?\b|recommend))",
+                        std::regex::icase);
+  const auto computed = keys_computed();
+  CHECK(computed.size() > 25);
+  const auto layouts = layouts_shipped();
+  CHECK(layouts.size() >= 2);
+  for (const auto &name : layouts) {
+    base::Diagnostics sink;
+    const auto house = house::read_house(name, std::filesystem::path(STRAKEBOOK_ROOT) / "layouts", rooms, {}, sink);
+    INFO(base::terminal_text(sink));
+    REQUIRE(house);
+    for (const auto &key : computed) {
+      const auto &words = house::word(house->wording, key);
+      INFO(name << ": " << key << ": " << words);
+      CHECK_FALSE(std::regex_search(words, acts));
+      for (const auto &[id, action] : house->policy.actions) {
+        CHECK_FALSE(sample::contains(words, id));
+        CHECK_FALSE(sample::contains(words, action.name));
+      }
+    }
+  }
+}
+
+TEST_CASE("a statement is called computed in one place, which takes nothing but computed sentences") {
+  const auto files = [](const std::string &pattern) {
+    std::set<std::string> out;
+    for (const auto &entry : std::filesystem::directory_iterator(rooms / "compose"))
+      if (std::regex_search(whole(entry.path()), std::regex(pattern)))
+        out.insert(entry.path().filename().string());
+    return out;
+  };
+  CHECK(files("Rests::computed") == std::set<std::string>{"statements.cpp"});
+  CHECK(files("say_computed|tell_computed").size() > 5);
 }
 
 TEST_CASE("every look that a chapter names is one of the layout's") {

@@ -5,8 +5,6 @@
 #include <fstream>
 #include <sstream>
 
-#include <stdlib.h>
-
 namespace test {
 namespace {
 
@@ -14,11 +12,6 @@ namespace fs = std::filesystem;
 using strakebook::base::Diagnostics;
 
 const fs::path shipped_layouts = fs::path(STRAKEBOOK_ROOT) / "layouts";
-
-void write(const fs::path &file, const std::string &text) {
-  fs::create_directories(file.parent_path());
-  std::ofstream(file, std::ios::binary) << text;
-}
 
 std::string text_of(const fs::path &file) {
   std::ostringstream text;
@@ -28,27 +21,15 @@ std::string text_of(const fs::path &file) {
 
 } // namespace
 
-Layouts::Layouts() {
-  std::string name = (fs::temp_directory_path() / "strakebook-layouts-XXXXXX").string();
-  REQUIRE(mkdtemp(name.data()) != nullptr);
-  root_ = name;
-  fs::copy(shipped_layouts, root_ / "installed", fs::copy_options::recursive);
-}
+Layouts::Layouts() { fs::copy(shipped_layouts, root_.path / "installed", fs::copy_options::recursive); }
 
-Layouts::~Layouts() {
-  std::error_code failed;
-  fs::remove_all(root_, failed);
-}
-
-void Layouts::install(const std::string &file, const std::string &text) const {
-  write(root_ / "installed" / file, text);
-}
+void Layouts::install(const std::string &file, const std::string &text) const { root_.write("installed/" + file, text); }
 void Layouts::beside(const std::string &file, const std::string &text) const {
-  write(root_ / "survey/layouts" / file, text);
+  root_.write("survey/layouts/" + file, text);
 }
 
 void Layouts::change(const std::string &file, const std::string &was, const std::string &now) const {
-  std::string text = text_of(root_ / "installed" / file);
+  std::string text = text_of(root_.path / "installed" / file);
   const auto at = text.find(was);
   INFO(was);
   REQUIRE(at != text.npos);
@@ -58,7 +39,7 @@ void Layouts::change(const std::string &file, const std::string &was, const std:
 }
 
 std::optional<strakebook::house::House> Layouts::read(const std::string &name, Diagnostics &sink) const {
-  return strakebook::house::read_house(name, root_ / "installed", root_ / "survey", {}, sink);
+  return strakebook::house::read_house(name, root_.path / "installed", root_.path / "survey", {}, sink);
 }
 
 std::optional<strakebook::house::House> Layouts::extended(const std::string &body, Diagnostics &sink) const {

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <filesystem>
 #include <map>
 #include <string>
 
 #include "strakebook/house/house.h"
+#include "support/temp_folder.h"
 
 /// Layouts written for a test: a folder of installed ones (a copy of the real ones) and one beside the
 /// survey.
@@ -13,9 +13,6 @@ namespace test {
 class Layouts {
 public:
   Layouts();
-  ~Layouts();
-  Layouts(const Layouts &) = delete;
-  Layouts &operator=(const Layouts &) = delete;
 
   void install(const std::string &file, const std::string &text) const; ///< among the installed layouts
   void beside(const std::string &file, const std::string &text) const;  ///< beside the survey
@@ -30,7 +27,7 @@ public:
                                                    strakebook::base::Diagnostics &sink) const;
 
 private:
-  std::filesystem::path root_;
+  support::TempFolder root_;
 };
 
 /// The real layouts, as they are shipped.

@@ -194,6 +194,18 @@ TEST_CASE("shares of the layout are bound as their sources bind them") {
   CHECK(criteria.at("inland-rule").rule->local_wear == base::Ratio{1, 10}); // Directive 2006/87/EC Annex II Art. 3.02
 }
 
+// The house's own choices, and words of the language.
+TEST_CASE("page one's reason has two to four sentences, and prose is read by words that are data") {
+  const auto &prose = base_policy().prose;
+  CHECK(prose.least_sentences == 2);
+  CHECK(prose.most_sentences == 4);
+  const auto has = [](const std::vector<std::string> &words, const char *word) {
+    return std::count(words.begin(), words.end(), word) == 1;
+  };
+  CHECK((has(prose.abbreviations, "approx") && has(prose.abbreviations, "no")));
+  CHECK((has(prose.pits, "pits") && has(prose.doublers, "doublers") && has(prose.bounds, "more")));
+}
+
 // Common practice, no source: the firm's ladder.
 TEST_CASE("the ladder is ordered and ends in a rung that always holds") {
   const auto &rungs = base_policy().ladder.rungs;

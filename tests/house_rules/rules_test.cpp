@@ -56,7 +56,6 @@ std::set<std::string> files_with(const std::string &pattern) {
   return found;
 }
 
-
 /// Functions longer than `limit` lines, by their first line: from a line that opens a body at some indent to the brace that
 /// closes it at the same indent. Members of a class count one by one.
 std::vector<std::string> long_functions(const fs::path &path, std::size_t limit) {
@@ -71,6 +70,54 @@ std::vector<std::string> long_functions(const fs::path &path, std::size_t limit)
     while (end < lines.size() && lines[end].rfind(closing, 0) != 0) ++end;
     if (end - at + 1 > limit) found.push_back(name_of(path) + ":" + std::to_string(at + 1));
     at = end;
+  }
+  return found;
+}
+
+std::vector<fs::path> judging_files() {
+  std::vector<fs::path> all;
+  for (const char *room : {"survey", "assess", "review"})
+    for (auto &path : files_under(root / "src/strakebook/steel" / room, true)) all.push_back(std::move(path));
+  return all;
+}
+
+/// Code without its comments, line by line; without the insides of its texts too where `without_texts`.
+std::string bare_code(const std::string &code, bool without_texts) {
+  std::string out;
+  bool text = false;
+  for (std::size_t i = 0; i < code.size(); ++i) {
+    const bool comment = !text && code.compare(i, 2, "//") == 0;
+    if (comment) i = std::min(code.find('\n', i), code.size() - 1);
+    const char c = code[i];
+    if (text && c == '\\') {
+      if (!without_texts) out += code.substr(i, 2);
+      ++i;
+      continue;
+    }
+    const bool quote = c == '"' && (i == 0 || code[i - 1] != '\'');
+    if (quote) text = !text;
+    if (!text || quote || !without_texts) out += c;
+  }
+  return out;
+}
+
+std::vector<std::string> string_literals(const std::string &code) {
+  std::vector<std::string> all;
+  const std::regex literal(R"re("((?:[^"\\]|\\.)*)")re");
+  for (std::sregex_iterator at(code.begin(), code.end(), literal), end; at != end; ++at) all.push_back((*at)[1]);
+  return all;
+}
+
+/// Ids of the actions in the shipped policy, read as text: the keys of `actions:`.
+std::set<std::string> shipped_actions() {
+  std::set<std::string> found;
+  bool inside = false;
+  const std::regex entry(R"(^    ([a-z -]+): \{name:)");
+  for (const auto &line : lines_of(read(root / "layouts/base/policy.yaml"))) {
+    if (line == "  actions:") inside = true;
+    std::smatch match;
+    if (inside && std::regex_search(line, match, entry)) found.insert(match[1]);
+    else if (inside && !found.empty()) break;
   }
   return found;
 }
@@ -114,6 +161,34 @@ TEST_CASE("files and functions keep to their lengths") {
     CHECK(lines_of(read(path)).size() <= 400);
     CHECK(long_functions(path, 60) == std::vector<std::string>{});
   }
+}
+
+TEST_CASE("no figure that judges stands in the rooms that judge") {
+  // Lengths that no hull has, so that a slip is refused; everything that judges is a layout's.
+  const std::set<std::string> named = {"strakebook/steel/survey/values.h: thickest_plate"};
+  std::set<std::string> seen;
+  const std::regex figure(R"((^|[^\w.])([0-9]+\.[0-9]*|\.[0-9]+|[0-9]+e-?[0-9]+)|(milli|micro|nano)metres\([0-9])"), name(R"((\w+) = )");
+  for (const auto &path : judging_files())
+    for (const auto &line : lines_of(bare_code(read(path), true))) {
+      std::smatch match;
+      if (!std::regex_search(line, figure)) continue;
+      const auto constant = std::regex_search(line, match, name) ? match[1].str() : line;
+      seen.insert(name_of(path) + ": " + constant);
+    }
+  CHECK(seen == named);
+}
+
+TEST_CASE("no action of the shipped policy is written in the rooms that judge, but the one that its header documents") {
+  const auto actions = shipped_actions();
+  REQUIRE(actions.size() > 5);
+  REQUIRE(actions.count("no opinion") == 1);
+  for (const auto &path : judging_files())
+    for (const auto &text : string_literals(bare_code(read(path), false)))
+      for (const auto &action : actions) {
+        if (action == "no opinion") continue;
+        INFO(name_of(path) << " writes " << text);
+        CHECK_FALSE(std::regex_search(text, std::regex("\\b" + action + "\\b")));
+      }
 }
 
 TEST_CASE("every diagnostic code is expected by some test") {

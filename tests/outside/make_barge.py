@@ -65,7 +65,7 @@ def decisions():
     mark = {"W": "PT10", "M": "PT7", "C": "PT6", "B": "PT1"}
     return "decisions:\n" + "".join(
         f"  {z}:\n    action: clean and recoat\n    claim: The {name} plating is sound and is to be cleaned and recoated.\n"
-        f"    criterion: absolute-4.0\n    facts:\n      - measured: Every mark keeps more than 4.0 mm.\n"
+        f"    criterion: absolute-4.0\n    facts:\n      - measured: Every mark keeps more than 4.0 mm, {mark[z]} {STATIONS[10]} among them.\n"
         f"    why: Wasting is light and the pits leave more than the limit that governs.\n"
         f"    evidence: [{mark[z]} {STATIONS[10]}]\n    instead-of:\n      monitor: The boat is out and coating is cheap now.\n"
         f"    others-may-say: A surveyor might leave the coating until the next docking.\n"
@@ -98,7 +98,7 @@ def make(folder):
                          "  recommended: Coat the shell; renew the anodes.\n")
     for gone in ("photos", "steelwork"):
         blocks.pop(gone, None)
-    blocks["answer"] = re.sub(r"(?s)reason: \|.*?(?=  next-survey:)", "reason: Every mark keeps more than the underwriter asks.\n", blocks["answer"])
+    blocks["answer"] = re.sub(r"(?s)reason: \|.*?(?=  next-survey:)", "reason: Every mark keeps more than the underwriter asks. The shell wants coating and no more.\n", blocks["answer"])
     folder.mkdir(parents=True)
     (folder / "readings").mkdir()
     (folder / "readings/hull.csv").write_text(grid())

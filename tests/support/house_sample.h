@@ -109,6 +109,8 @@ inline policy::Policy house() {
   policy.bases = {{"mill certificate", {"mill certificate", false}}, {"owner's word", {"owner's word", true}}};
   policy.usual_tolerances = {"EN 10029:1991 A", "EN 10051"};
   for (const char *size : {"4", "5", "6", "8", "10", "12"}) policy.usual_nominals.push_back(length(size));
+  policy.prose = {.least_sentences = 2, .most_sentences = 4, .abbreviations = {"approx", "e.g", "no", "st"},
+                  .pits = {"pit", "pits"}, .doublers = {"doubler", "doublers"}, .bounds = {"more", "than"}};
   policy.block_agreement = length("0.1");
   policy.retake_within = length("0.3");
   policy.single_echo = {.least = decimal("2"), .most = decimal("2.5")};

@@ -53,7 +53,7 @@ namespace strakebook::base {
   X(required_missing, "SB0501", "a final report lacks something required")                                             \
   X(conflict_unanswered, "SB0502", "criteria contradict each other and no answer is given")                            \
   X(answer_incomplete, "SB0503", "an answer to a conflict lacks a criterion, a mark or a full sentence")               \
-  X(decision_incomplete, "SB0504", "an adverse decision lacks criterion, reason, evidence or alternatives")            \
+  X(decision_incomplete, "SB0504", "a decision lacks a part that it must have")                                        \
   X(departure_unreasoned, "SB0505", "a decision departs from the ladder without a reason")                             \
   X(no_opinion_required, "SB0506", "too few readings for the opinion given")                                           \
   X(block_check_failed, "SB0507", "a gauge block check is missing or failed without a limitation")                     \
@@ -61,6 +61,13 @@ namespace strakebook::base {
   X(recommendation_incomplete, "SB0509", "a recommendation lacks deadline, reason, feasibility or proof")              \
   X(state_content, "SB0510", "content that this state of report may not carry")                                        \
   X(single_echo_open, "SB0511", "single echoes through a coating of unknown thickness without a limitation")           \
+  X(claim_uncited, "SB0513", "an adverse claim or a measured statement that cites no mark, pit, photo or note")        \
+  X(figure_misquoted, "SB0514", "a measured statement with a figure that the place it cites does not have")            \
+  X(station_beyond, "SB0515", "a place beyond the vessel's length")                                                    \
+  X(none_found_denied, "SB0516", "a thing said not to be found where one is recorded")                                 \
+  X(dates_disagree, "SB0517", "days or issues that are not in their order")                                            \
+  X(answer_to_nothing, "SB0518", "an answer to a conflict in a zone that has none")                                    \
+  X(reason_length, "SB0519", "a reason on page one of too few or too many sentences")                                  \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

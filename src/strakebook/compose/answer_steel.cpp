@@ -22,19 +22,19 @@ namespace {
 Inlines limit_sentence(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
   const auto *result = measured_against(subject);
   if (result == nullptr)
-    return plain(scope.say("answer.no-limit"));
+    return plain(scope.say_computed("answer.no-limit"));
   const base::Fill name{"criterion", signed_name(scope, zone, result->criterion)};
   const base::Fill margin{"margin", margin_words(scope, *result, subject.band_nm)};
-  return plain(result->governs ? scope.say("answer.governs", {name, margin})
-                               : scope.say("answer.nearest", {name, margin}));
+  return plain(result->governs ? scope.say_computed("answer.governs", {name, margin})
+                               : scope.say_computed("answer.nearest", {name, margin}));
 }
 
 /// What the figure is where it is not simply what a sound gauge displayed; ends with a blank.
 std::string standing_of_figure(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
   const base::Fill shown{"shown", remaining_text(scope, zone.zone, subject.remaining)};
   if (subject.low)
-    return subject.indicative ? scope.say("answer.low-indicative", {shown}) : scope.say("answer.low", {shown});
-  return subject.indicative ? scope.say("answer.indicative") : std::string();
+    return subject.indicative ? scope.say_computed("answer.low-indicative", {shown}) : scope.say_computed("answer.low", {shown});
+  return subject.indicative ? scope.say_computed("answer.indicative") : std::string();
 }
 
 /// The share lost at a mark or pit; nullptr where its zone's basis is too weak for one.
@@ -60,7 +60,7 @@ std::vector<Block> worst_remaining(const Scope &scope) {
   std::vector<Block> out = {eyebrow(scope.say("answer.worst"))};
   const auto [zone, subject] = find_subject(scope, scope.assessment().worst);
   if (subject == nullptr) {
-    out.push_back(paragraph(plain(scope.say("answer.nothing-read")), look::answer));
+    out.push_back(paragraph(plain(scope.say_computed("answer.nothing-read")), look::answer));
     return out;
   }
   const auto *result = measured_against(*subject);
@@ -77,7 +77,7 @@ std::vector<Block> worst_remaining(const Scope &scope) {
   Inlines text = link(subject_target(scope, subject->id), where) + plain(" ") +
                  plain(standing_of_figure(scope, *zone, *subject)) + limit_sentence(scope, *zone, *subject);
   if (!loss.empty())
-    text = text + plain(" ") + plain(scope.say("answer.loss", {{"loss", loss}}));
+    text = text + plain(" ") + plain(scope.say_computed("answer.loss", {{"loss", loss}}));
   out.push_back(paragraph(text + plain(" ") + page_link(zone_id(zone->zone)), look::answer));
   return out;
 }
@@ -87,19 +87,19 @@ std::vector<Block> worst_loss(const Scope &scope) {
   const std::string &id = scope.assessment().worst_loss;
   const auto *share = share_at(scope, id);
   if (share == nullptr) {
-    out.push_back(paragraph(plain(scope.say("answer.no-loss")), look::answer));
+    out.push_back(paragraph(plain(scope.say_computed("answer.no-loss")), look::answer));
     return out;
   }
   const auto &original = zone_at(scope, id).original;
   const bool told = loss_is_told(scope, assess::zone_result(scope.assessment(), zone_at(scope, id).id));
   const std::string lost =
       tied(percent_figure(scope, share->nominal, 1), scope.say("voice.percent")) + told_sign(scope, told);
-  Inlines text = scope.tell("answer.worst-loss-text",
-                            {{"share", content::strong(lost)},
-                             {"place", link(subject_target(scope, id), subject_place(scope, id))},
-                             {"original", plain(as_written(original.nominal))},
-                             {"basis", plain(original.basis)}});
-  out.push_back(paragraph(std::move(text), look::answer));
+  const auto text = scope.tell_computed("answer.worst-loss-text",
+                                        {{"share", content::strong(lost)},
+                                         {"place", link(subject_target(scope, id), subject_place(scope, id))},
+                                         {"original", plain(as_written(original.nominal))},
+                                         {"basis", plain(original.basis)}});
+  out.push_back(paragraph(text.text(), look::answer));
   return out;
 }
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 #include "strakebook/compose/thickness.h"
@@ -120,6 +119,7 @@ content::Block rules_used(const Scope &scope) {
       plain(scope.say("appendices.rule-single-echo-text",
                       {{"least", figure(policy.single_echo.least)}, {"most", figure(policy.single_echo.most)}})));
   add_tolerances(scope, entries);
+  add_defaults(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "strakebook/compose/voice.h"
+#include "strakebook/compose/keys.h"
 
 /// Lists of the appendices: under a head of their own, or in one sentence where there is nothing to list.
 namespace strakebook::compose {
@@ -11,5 +11,7 @@ std::vector<content::Block> exclusions(const Scope &scope, Numbering &numbering)
 std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numbering);
 /// Rules and values of the house that this report rests on.
 content::Block rules_used(const Scope &scope);
+/// What the survey leaves open, and what was taken: an entry for each kind.
+void add_defaults(const Scope &scope, Entries &entries);
 
 } // namespace strakebook::compose

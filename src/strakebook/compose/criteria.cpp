@@ -33,7 +33,7 @@ content::Block criteria_table(const Scope &scope, Numbering &numbering) {
                        criterion_id(one.id)));
     rows.back().rule_after = true;
   }
-  rows.back().rule_after = false;
+  if (!rows.empty()) rows.back().rule_after = false;
   add_rows(table, std::move(rows));
   table.notes = {plain(scope.say("criteria.strict"))};
   for (const auto &one : scope.assessment().criteria)

@@ -72,7 +72,7 @@ Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &jud
   add_rows(table, std::move(rows));
   table.notes = {plain(doubt_note(scope, subject) + " " + scope.say("assessment.probability-note"))};
   if (subject.low)
-    table.notes.push_back(plain(low_sentence(scope, judged.zone.id, subject)));
+    table.notes.push_back(low_sentence(scope, judged.zone.id, subject)->text());
   if (any_told(subject))
     table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/criteria/" + judged.zone.id);
@@ -99,69 +99,73 @@ bool all_met(const assess::Subject &subject) {
                              [](const auto &result) { return result.verdict == Verdict::meets && !result.substantial; });
 }
 
+std::string by_doubt(const Scope &scope) {
+  const auto &rule = scope.policy().decision;
+  return scope.say("assessment.by-doubt", {{"rule", rule.name}, {"source", rule.source}});
+}
+
 /// "It is too close to call under ...": one sentence for each word that the house's rule has for it.
 void add_too_close(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject,
-                   std::vector<std::string> &parts) {
+                   std::optional<Sentence> &text) {
   std::map<std::string, std::vector<std::string>> by_word;
   for (const auto &result : subject.results)
     if (result.verdict == Verdict::too_close)
       by_word[verdict_word(scope, result)].push_back(result.criterion);
   for (const auto &[word, criteria] : by_word)
-    parts.push_back(scope.say("assessment.too-close", {{"place", tied_mark(subject.id)},
-                                                       {"verdict", word},
-                                                       {"criteria", names(scope, zone, criteria)}}));
+    add_sentence(text, scope.tell_computed("assessment.too-close", {{"place", plain(tied_mark(subject.id))},
+                                                                    {"verdict", plain(word)},
+                                                                    {"criteria", plain(names(scope, zone, criteria))}}));
 }
 
 Block least_margin(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject,
                    const std::vector<std::string> &met) {
   const auto &least = *std::ranges::min_element(subject.results, {}, &assess::CriterionResult::margin);
-  std::string text = scope.say("assessment.all-met", {{"place", tied_mark(subject.id)},
-                                                      {"criteria", names(scope, zone, met)},
-                                                      {"least", signed_name(scope, zone, least.criterion)},
-                                                      {"margin", margin_text(least, subject.band_nm)},
-                                                      {"doubt", doubt_text(scope, subject.band_nm)}});
-  if (subject.low)
-    text += " " + low_sentence(scope, zone.zone, subject);
-  Inlines evidence = label_link("table/matrix");
+  std::optional<Sentence> text;
+  add_sentence(text, scope.tell_computed("assessment.all-met",
+                                         {{"place", plain(tied_mark(subject.id))},
+                                          {"criteria", plain(names(scope, zone, met))},
+                                          {"least", plain(signed_name(scope, zone, least.criterion))},
+                                          {"margin", plain(margin_text(least, subject.band_nm))},
+                                          {"doubt", plain(doubt_text(scope, subject.band_nm))}}));
+  add_sentence(text, low_sentence(scope, zone.zone, subject));
+  Inlines where = label_link("table/matrix");
   if (any_told(subject)) {
-    evidence.emplace_back(content::LineBreak{});
-    evidence = std::move(evidence) + told_legend(scope);
+    where.emplace_back(content::LineBreak{});
+    where = std::move(where) + told_legend(scope);
   }
-  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)}, std::move(evidence));
+  return computed(scope, *text, by_doubt(scope), std::move(where));
 }
 
 Block verdicts_in_words(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject) {
-  std::vector<std::string> parts;
+  std::optional<Sentence> text;
   const auto met = with_verdict(subject, Verdict::meets), shorts = with_verdict(subject, Verdict::falls_short);
-  const std::string place = tied_mark(subject.id);
+  const Inlines place = plain(tied_mark(subject.id));
   if (all_met(subject) && !met.empty())
     return least_margin(scope, zone, subject, met);
   if (!met.empty())
-    parts.push_back(scope.say("assessment.meets", {{"place", place}, {"criteria", names(scope, zone, met)}}));
-  add_too_close(scope, zone, subject, parts);
+    add_sentence(text, scope.tell_computed("assessment.meets", {{"place", place}, {"criteria", plain(names(scope, zone, met))}}));
+  add_too_close(scope, zone, subject, text);
   if (!shorts.empty())
-    parts.push_back(
-        scope.say("assessment.falls-short", {{"place", place}, {"criteria", names(scope, zone, shorts)}}));
-  if (parts.empty())
-    parts.push_back(scope.say("assessment.no-criterion", {{"place", place}}));
-  return statement(scope, Rests::computed, {paragraph(plain(base::joined(parts, " ")), look::text)},
-                   page_link(section_id("criteria")));
+    add_sentence(text, scope.tell_computed("assessment.falls-short", {{"place", place}, {"criteria", plain(names(scope, zone, shorts))}}));
+  if (!text)
+    add_sentence(text, scope.tell_computed("assessment.no-criterion", {{"place", place}}));
+  return computed(scope, *text, by_doubt(scope), page_link(section_id("criteria")));
 }
 
 /// With a weak basis: what follows from it, and the loss as a range over the nominal thicknesses that the readings leave alive.
 Block on_weak_basis(const Scope &scope, const Judged &judged, const assess::Subject &subject) {
   const auto &zone = judged.result;
-  std::string text = scope.say("assessment.weak", {{"basis", judged.zone.original.basis}});
   std::vector<std::string> alive;
   for (const auto &nominal : zone.nominals)
     if (nominal.state == assess::Nominal::State::alive)
       alive.push_back(base::mm_exact(nominal.nominal, 0));
+  std::optional<Sentence> text = scope.tell_computed("assessment.weak", {{"basis", plain(judged.zone.original.basis)}});
   if (zone.alive_low && zone.alive_high)
-    text += " " + scope.say("assessment.alive", {{"place", tied_mark(subject.id)},
-                                                 {"range", range_words(scope, zone, *zone.alive_low, *zone.alive_high)},
-                                                 {"nominals", unit_mm(scope, join_and(scope, alive))}});
-  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
-                   page_link(original_id(zone.zone)));
+    add_sentence(text, scope.tell_computed("assessment.alive",
+                                           {{"place", plain(tied_mark(subject.id))},
+                                            {"range", plain(range_words(scope, zone, *zone.alive_low, *zone.alive_high))},
+                                            {"nominals", plain(unit_mm(scope, join_and(scope, alive)))}}));
+  return computed(scope, *text, scope.say("assessment.by-nominals"), page_link(original_id(zone.zone)));
 }
 
 } // namespace

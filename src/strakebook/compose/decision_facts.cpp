@@ -28,14 +28,10 @@ std::string original_words(const Scope &scope, const survey::Original &original)
                    {{"nominal", as_written(original.nominal)}, {"basis", original.basis}});
 }
 
-Block computed(const Scope &scope, Inlines text, Inlines evidence) {
-  return statement(scope, Rests::computed, {paragraph(std::move(text), look::text)}, std::move(evidence));
-}
-
 /// n used of n read, least, mean and greatest: never a mean without its low mark.
-Inlines general(const Scope &scope, const assess::ZoneResult &zone) {
+Sentence general(const Scope &scope, const assess::ZoneResult &zone) {
   const Length mean = Length::nanometres(base::round_to(*zone.mean_nm, 0).digits);
-  return scope.tell("assessment.general", {{"used", plain(std::to_string(zone.count.used))},
+  return scope.tell_computed("assessment.general", {{"used", plain(std::to_string(zone.count.used))},
                                            {"read", plain(std::to_string(zone.count.read))},
                                            {"least", plain(remaining_text(scope, zone.zone, *zone.min))},
                                            {"at", link(mark_id(zone.least), tied_mark(zone.least))},
@@ -44,32 +40,36 @@ Inlines general(const Scope &scope, const assess::ZoneResult &zone) {
 }
 
 /// The closed sum under the worst pit.
-Inlines pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey::Pit &pit,
+Sentence pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey::Pit &pit,
                 const assess::Subject &subject) {
-  return scope.tell("assessment.pit",
+  return scope.tell_computed("assessment.pit",
                     {{"pit", link(pit_id(pit.id), pit.id)},
                      {"adjacent", plain(as_written(pit.adjacent))},
                      {"depth", plain(as_written(pit.depth))},
                      {"left", plain(unit_mm(scope, remaining_text(scope, zone.zone, subject.remaining)))}});
 }
 
-/// " Judged at ..." where a place is judged on the low side.
-std::string low_words(const Scope &scope, const assess::ZoneResult &zone, assess::Subject::Kind kind) {
-  const auto *subject = subject_of_kind(zone, kind);
-  return subject != nullptr && subject->low ? " " + low_sentence(scope, zone.zone, *subject) : std::string();
+/// The rule of a figure, and where a share of the original follows it, what that is a share of.
+std::string by(const Scope &scope, const assess::ZoneResult &zone, std::string rule) {
+  return zone.weak_basis ? rule : scope.say("assessment.by-nominal", {{"rule", std::move(rule)}});
 }
 
 /// Readings of the zone, then general, local and pit wastage apart; what "local" stands for is said beside them.
 Block readings(const Scope &scope, const assess::ZoneResult &zone) {
-  Inlines evidence = label_link(mark_id(zone.worst));
-  const std::string low = low_words(scope, zone, assess::Subject::Kind::plate), wastage = wastage_sentences(scope, zone);
-  if (wastage.empty())
-    return computed(scope, general(scope, zone) + plain(low), std::move(evidence));
+  std::optional<Sentence> text = general(scope, zone);
+  if (const auto *plate = subject_of_kind(zone, assess::Subject::Kind::plate))
+    add_sentence(text, low_sentence(scope, zone.zone, *plate));
+  const std::string rule = by(scope, zone, scope.say("assessment.by-repeats"));
+  Inlines where = label_link(mark_id(zone.worst));
+  const auto wastage = wastage_sentences(scope, zone);
+  if (!wastage)
+    return computed(scope, *text, rule, std::move(where));
+  add_sentence(text, wastage);
   const auto &local = scope.policy().local_area;
-  evidence.emplace_back(content::LineBreak{});
-  evidence = std::move(evidence) +
-             content::soft(scope.say("wastage.local-area", {{"m2", figure(local.m2)}, {"source", local.source}}));
-  return computed(scope, general(scope, zone) + plain(low + " " + wastage), std::move(evidence));
+  where.emplace_back(content::LineBreak{});
+  where = std::move(where) +
+          content::soft(scope.say("wastage.local-area", {{"m2", figure(local.m2)}, {"source", local.source}}));
+  return computed(scope, *text, rule, std::move(where));
 }
 
 /// Too few marks: how many and what share were read, beside what an opinion asks for.
@@ -77,14 +77,14 @@ std::optional<Block> too_few(const Scope &scope, const assess::ZoneResult &zone)
   if (!zone.too_few || zone.count.planned == 0)
     return std::nullopt;
   const auto &policy = scope.policy();
-  return computed(scope,
-                  plain(scope.say("assessment.few", {{"read", std::to_string(zone.count.read)},
-                                                     {"planned", std::to_string(zone.count.planned)},
-                                                     {"share", percent(scope, {zone.count.read, zone.count.planned})},
-                                                     {"used", std::to_string(zone.count.used)},
-                                                     {"marks", std::to_string(policy.least_marks)},
-                                                     {"least", percent(scope, policy.least_read)}})),
-                  {});
+  const auto text = scope.tell_computed("assessment.few",
+                                        {{"read", plain(std::to_string(zone.count.read))},
+                                         {"planned", plain(std::to_string(zone.count.planned))},
+                                         {"share", plain(percent(scope, {zone.count.read, zone.count.planned}))},
+                                         {"used", plain(std::to_string(zone.count.used))},
+                                         {"marks", plain(std::to_string(policy.least_marks))},
+                                         {"least", plain(percent(scope, policy.least_read))}});
+  return computed(scope, text, scope.say("assessment.by-coverage"));
 }
 
 std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
@@ -95,8 +95,9 @@ std::vector<Block> computed_facts(const Scope &scope, const Judged &judged) {
   if (zone.worst_pit) {
     const auto *under = subject_of_kind(zone, assess::Subject::Kind::pit);
     const auto &pit = *survey::pit_of(scope.survey(), under->id);
-    out.push_back(computed(scope, pit_sum(scope, zone, pit, *under) + plain(low_words(scope, zone, under->kind)),
-                           label_link(pit_id(pit.id))));
+    std::optional<Sentence> text = pit_sum(scope, zone, pit, *under);
+    add_sentence(text, low_sentence(scope, zone.zone, *under));
+    out.push_back(computed(scope, *text, scope.say("assessment.by-sum"), label_link(pit_id(pit.id))));
   }
   if (auto few = too_few(scope, zone))
     out.push_back(std::move(*few));

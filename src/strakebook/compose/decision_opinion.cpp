@@ -24,11 +24,9 @@ std::optional<Block> activity_and_cause(const Scope &scope, const survey::Decisi
 }
 
 Block extent(const Scope &scope, const Judged &judged) {
-  std::string text = extent_sentence(scope, judged.zone, judged.result);
-  if (const std::string more = pitting_sentences(scope, judged.zone, judged.result); !more.empty())
-    text += " " + more;
-  return statement(scope, Rests::computed, {paragraph(plain(std::move(text)), look::text)},
-                   scope.tell("pitting.rule-at", {{"page", page_link(section_id("criteria"))}}));
+  std::optional<Sentence> text = extent_sentence(scope, judged.zone, judged.result);
+  add_sentence(text, pitting_sentences(scope, judged.zone, judged.result));
+  return computed(scope, *text, scope.say("pitting.rule-named"), page_link(section_id("criteria")));
 }
 
 Inlines followed(const Scope &scope, const Judged &judged) {

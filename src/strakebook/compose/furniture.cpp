@@ -24,11 +24,15 @@ std::string with_page(const Scope &scope, std::string_view key) { return house::
 std::string lacking(const Scope &scope, base::Code code) {
   switch (code) {
   case base::Code::required_missing:
+  case base::Code::dates_disagree:
+  case base::Code::reason_length:
     return scope.say("furniture.lacks-required");
   case base::Code::conflict_unanswered:
   case base::Code::answer_incomplete:
+  case base::Code::answer_to_nothing:
     return scope.say("furniture.lacks-conflict");
   case base::Code::decision_incomplete:
+  case base::Code::claim_uncited:
     return scope.say("furniture.lacks-decision");
   case base::Code::departure_unreasoned:
     return scope.say("furniture.lacks-departure");

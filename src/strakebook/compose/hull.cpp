@@ -27,6 +27,11 @@ Strip strip_of(const Scope &scope, const survey::Row &row) {
   return row.side == survey::Side::port ? Strip::port : Strip::starboard;
 }
 
+std::string strip_head(const Scope &scope, Strip strip) {
+  if (strip == Strip::port) return scope.say("strips.port-head");
+  return strip == Strip::bottom ? scope.say("strips.bottom-head") : scope.say("strips.starboard-head");
+}
+
 Reach1D hull_extent(const Scope &scope) {
   Reach1D out{0, metres_of(scope.survey().vessel.length.length)};
   for (const auto &mark : scope.survey().marks) out.to = std::max(out.to, metres_of(mark.station));

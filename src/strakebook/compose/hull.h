@@ -9,6 +9,7 @@ namespace strakebook::compose {
 /// Which strip of the unrolled hull a row lies on.
 enum class Strip { port, bottom, starboard };
 Strip strip_of(const Scope &scope, const survey::Row &row);
+std::string strip_head(const Scope &scope, Strip strip); ///< "Port"
 
 /// Metres from the datum to either end.
 struct Reach1D { double from = 0, to = 0; };

@@ -54,8 +54,8 @@ std::optional<content::Block> density(const Scope &scope) {
   if (!per_m2)
     return std::nullopt;
   const std::string n = base::to_text(base::round_to(*per_m2, 1));
-  return paragraph(plain(scope.assessment().spot_check ? scope.say("limitations.spot-check", {{"n", n}})
-                                                       : scope.say("limitations.density", {{"n", n}})),
+  return paragraph(plain(scope.assessment().spot_check ? scope.say_computed("limitations.spot-check", {{"n", n}})
+                                                       : scope.say_computed("limitations.density", {{"n", n}})),
                    look::text);
 }
 

@@ -54,7 +54,7 @@ content::Figure figure_of(const Scope &scope, Numbering &numbering) {
     out.panels.push_back({{}, {}, map_of_marks(scope), "figure/map/marks"});
     return out;
   }
-  const std::string outline = all_met(scope) ? scope.say("map.all-met") : scope.say("map.outline");
+  const std::string outline = all_met(scope) ? scope.say_computed("map.all-met") : scope.say("map.outline");
   out.caption = scope.tell("map.bays-caption", {{"counts", counts(scope)}, {"outline", plain(outline)}});
   const int bays = bay_count(scope);
   for (int first = 0; first < bays; first += most_bays_on_a_page - 1)

@@ -78,11 +78,6 @@ void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::
   least.yields = true;
 }
 
-std::string strip_head(const Scope &scope, Strip strip) {
-  if (strip == Strip::port) return scope.say("strips.port-head");
-  return strip == Strip::bottom ? scope.say("strips.bottom-head") : scope.say("strips.starboard-head");
-}
-
 content::Axis bay_axis(int first, int last) {
   content::Axis axis{.side = content::Axis::Side::top, .at = 0, .ticks = {}, .numbers = {}, .title = {}};
   constexpr int step = 5;

@@ -172,10 +172,7 @@ void add_names(Drawing &to, const Scope &scope, const Plan &plan) {
     name.yields = true;
   }
   for (const auto &strip : plan.strips) {
-    const std::string word = strip.strip == Strip::port     ? scope.say("strips.port-head")
-                             : strip.strip == Strip::bottom ? scope.say("strips.bottom-head")
-                                                            : scope.say("strips.starboard-head");
-    auto &name = add_label(to, {at, strip.high}, content::strong(word + "   "), Anchor::right, Level::below);
+    auto &name = add_label(to, {at, strip.high}, content::strong(strip_head(scope, strip.strip) + "   "), Anchor::right, Level::below);
     name.text_style = "map-row";
   }
 }

@@ -19,9 +19,9 @@ Inlines coverage(const Scope &scope) {
   const base::Fill planned{"planned", std::to_string(count.planned)}, read{"read", std::to_string(count.read)};
   const base::Fill rejected{"rejected", std::to_string(count.rejected)}, unread{"unread", std::to_string(not_read(count))};
   const base::Fill used{"used", std::to_string(count.used)}, doubler{"doubler", std::to_string(count.doubler)};
-  std::string text = scope.say("results.coverage", {planned, read, rejected, unread, used, doubler});
-  if (!reasons.empty()) text += " " + scope.say("results.reasons", {{"reasons", join_and(scope, reasons)}});
-  if (scope.assessment().spot_check) text += " " + scope.say("results.spot-check");
+  std::string text = scope.say_computed("results.coverage", {planned, read, rejected, unread, used, doubler});
+  if (!reasons.empty()) text += " " + scope.say_computed("results.reasons", {{"reasons", join_and(scope, reasons)}});
+  if (scope.assessment().spot_check) text += " " + scope.say_computed("results.spot-check");
   return plain(text);
 }
 

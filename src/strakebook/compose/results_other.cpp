@@ -60,11 +60,12 @@ content::Block none_found_list(const Scope &scope) {
 std::vector<content::Block> notes_and_none_found(const Scope &scope, Numbering &numbering) {
   std::vector<content::Block> out = {sub_heading(scope, numbering, scope.say("notes.title"))};
   if (!scope.survey().notes.empty()) out.push_back(notes_table(scope, numbering));
+  if (scope.survey().none_found.empty()) {
+    out.push_back(paragraph(plain(scope.say("notes.none-found-silent")), look::text));
+    return out;
+  }
   out.push_back(item_heading(scope.say("notes.none-found-title")));
-  if (scope.survey().none_found.empty())
-    out.push_back(paragraph(not_given(scope), look::text));
-  else
-    out.push_back(none_found_list(scope));
+  out.push_back(none_found_list(scope));
   return out;
 }
 

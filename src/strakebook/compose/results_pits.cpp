@@ -63,9 +63,9 @@ std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
 }
 
 Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
-  std::string text = extent_sentence(scope, zone, result);
-  if (const std::string more = pitting_sentences(scope, zone, result); !more.empty()) text += " " + more;
-  return plain(scope.say("pits.zone-line", {{"zone", zone.name.text}, {"words", text}}));
+  std::optional<Sentence> text = extent_sentence(scope, zone, result);
+  add_sentence(text, pitting_sentences(scope, zone, result));
+  return scope.tell("pits.zone-line", {{"zone", plain(zone.name.text)}, {"words", text->text()}});
 }
 
 } // namespace

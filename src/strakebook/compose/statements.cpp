@@ -78,6 +78,13 @@ content::Block statement(const Scope &scope, Rests rests, std::vector<content::B
   return beside(std::move(left), {type_and_evidence(scope, rests, std::move(evidence))});
 }
 
+content::Block computed(const Scope &scope, const Sentence &sentence, std::string rule, Inlines where) {
+  Inlines by = content::soft(std::move(rule));
+  if (!where.empty())
+    by = std::move(by) + content::soft(scope.say("voice.list-between")) + std::move(where);
+  return statement(scope, Rests::computed, {paragraph(sentence.text(), look::text)}, std::move(by));
+}
+
 Inlines evidence_list(const Scope &scope, const std::vector<std::string> &evidence) {
   Inlines out;
   for (const auto &one : evidence) {

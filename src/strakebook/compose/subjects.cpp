@@ -106,15 +106,15 @@ std::string margin_words(const Scope &scope, const assess::CriterionResult &resu
   const std::string doubt = doubt_text(scope, band);
   switch (result.verdict) {
   case assess::Verdict::meets:
-    return scope.say("margin.meets", {{"margin", margin}, {"doubt", doubt}});
+    return scope.say_computed("margin.meets", {{"margin", margin}, {"doubt", doubt}});
   case assess::Verdict::falls_short:
-    return scope.say("margin.falls-short", {{"margin", margin}, {"doubt", doubt}});
+    return scope.say_computed("margin.falls-short", {{"margin", margin}, {"doubt", doubt}});
   case assess::Verdict::too_close:
-    return scope.say("margin.too-close", {{"verdict", verdict_word(scope, result)},
-                                           {"margin", margin_text(result, band)},
-                                           {"doubt", doubt}});
+    return scope.say_computed("margin.too-close", {{"verdict", verdict_word(scope, result)},
+                                                   {"margin", margin_text(result, band)},
+                                                   {"doubt", doubt}});
   case assess::Verdict::not_applicable:
-    return scope.say("margin.not-applicable");
+    return scope.say_computed("margin.not-applicable");
   }
   return {};
 }

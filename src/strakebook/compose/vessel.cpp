@@ -25,6 +25,14 @@ void add_size(const Scope &scope, Entries &entries, std::string label,
     add_length(scope, entries, std::move(label), *fact);
 }
 
+/// Where a rule formula rests on them, silence is said to have been taken as none.
+Inlines wing_voids(const Scope &scope) {
+  const auto &given = scope.survey().vessel.wing_voids;
+  if (given)
+    return content::plain(yes_no(scope, given->value));
+  return scope.assessment().workings.empty() ? not_given(scope) : content::plain(scope.say("vessel.wing-voids-taken"));
+}
+
 } // namespace
 
 content::Section vessel(const Scope &scope) {
@@ -48,7 +56,7 @@ content::Section vessel(const Scope &scope) {
   add_fact(scope, entries, scope.say("vessel.construction"), boat.construction);
   add_fact(scope, entries, scope.say("vessel.use"), boat.use);
   add_fact(scope, entries, scope.say("vessel.history"), boat.history);
-  add(entries, scope.say("vessel.wing-voids"), content::plain(yes_no(scope, boat.wing_voids)));
+  add(entries, scope.say("vessel.wing-voids"), wing_voids(scope));
   add_if_given(scope, entries, scope.say("vessel.carries"), boat.carries);
   if (boat.light_scantlings)
     add(entries, scope.say("vessel.light-scantlings"), content::plain(yes_no(scope, boat.light_scantlings->value)));

@@ -56,6 +56,19 @@ Inlines Scope::tell(std::string_view key, std::initializer_list<InlineFill> fill
   return out;
 }
 
+std::string Scope::say_computed(std::string_view key, std::initializer_list<base::Fill> fills) const {
+  return base::filled(house::word(wording(), key), std::span(fills.begin(), fills.size()));
+}
+
+Sentence Scope::tell_computed(std::string_view key, std::initializer_list<InlineFill> fills) const {
+  return Sentence(tell(key, fills));
+}
+
+Sentence Sentence::operator+(const Sentence &next) const {
+  using content::operator+;
+  return Sentence(text_ + content::plain(" ") + next.text_);
+}
+
 std::string next_head(const Scope &scope, Numbering &numbering) {
   return scope.number + "." + std::to_string(++numbering.heads);
 }
@@ -66,6 +79,11 @@ std::string next_table(const Scope &scope, Numbering &numbering) {
 
 std::string next_figure(const Scope &scope, Numbering &numbering) {
   return scope.say("voice.figure", {{"n", scope.number + "." + std::to_string(++numbering.figures)}});
+}
+
+void add_sentence(std::optional<Sentence> &text, const std::optional<Sentence> &next) {
+  if (next)
+    text = text ? *text + *next : *next;
 }
 
 } // namespace strakebook::compose

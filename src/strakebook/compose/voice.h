@@ -25,6 +25,19 @@ struct InlineFill {
   Inlines value;
 };
 
+/// Words that the program worked out. Nothing but Scope::tell_computed makes them, so that no computed statement escapes the
+/// test of its words.
+class Sentence {
+public:
+  const Inlines &text() const { return text_; }
+  Sentence operator+(const Sentence &next) const; ///< one after the other
+
+private:
+  friend struct Scope;
+  explicit Sentence(Inlines text) : text_(std::move(text)) {}
+  Inlines text_;
+};
+
 /// What a chapter is given: everything that is known, and which section of the house's plan it writes.
 struct Scope {
   const Source &source;
@@ -41,7 +54,15 @@ struct Scope {
   std::string say(std::string_view key, std::initializer_list<base::Fill> fills = {}) const;
   /// The same with inlines in the place holders; in the words themselves *...* is strong and _..._ italic.
   Inlines tell(std::string_view key, std::initializer_list<InlineFill> fills = {}) const;
+
+  /// The same for what the program works out by itself, whole sentences or parts of one. Such words contain no action: a test
+  /// finds their keys by these calls and holds the shipped words to it.
+  std::string say_computed(std::string_view key, std::initializer_list<base::Fill> fills = {}) const;
+  Sentence tell_computed(std::string_view key, std::initializer_list<InlineFill> fills = {}) const;
 };
+
+/// `next` after `text`, where there is one.
+void add_sentence(std::optional<Sentence> &text, const std::optional<Sentence> &next);
 
 /// Counters of one section; a chapter holds one as a value and passes it on.
 struct Numbering {

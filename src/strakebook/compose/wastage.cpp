@@ -5,6 +5,8 @@
 
 namespace strakebook::compose {
 
+using content::plain;
+
 namespace {
 
 constexpr int whole_nanometres = 0;
@@ -35,18 +37,16 @@ std::string spacing_words(const Scope &scope, const assess::Pitting &pitting) {
   return scope.say("pitting.spacing", {{"spacing", unit_mm(scope, base::mm_exact(*pitting.spacing, 0))}});
 }
 
-std::string no_factor(const Scope &scope, const std::string &why) {
-  return why == "weak-basis" ? scope.say("pitting.factor-weak") : scope.say("pitting.factor-no-loss");
-}
-
-std::string factor(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
+Sentence factor(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
   if (!result.pitting.factor)
-    return no_factor(scope, result.pitting.no_factor);
+    return result.pitting.no_factor == "weak-basis" ? scope.tell_computed("pitting.factor-weak")
+                                                    : scope.tell_computed("pitting.factor-no-loss");
   const Length original = zone.original.nominal.value;
   const Length deepest = original - rounded(result.under_pit->remaining_nm), mean = original - rounded(result.general->remaining_nm);
-  return scope.say("pitting.factor", {{"factor", base::to_text(base::round_to(*result.pitting.factor, 1)) + told_sign(scope, result.told)},
-                                      {"deepest", base::mm_exact(deepest, 1)},
-                                      {"mean", unit_mm(scope, base::mm_text(mean, mean_places))}});
+  const std::string figure = base::to_text(base::round_to(*result.pitting.factor, 1)) + told_sign(scope, result.told);
+  return scope.tell_computed("pitting.factor", {{"factor", plain(figure)},
+                                                {"deepest", plain(base::mm_exact(deepest, 1))},
+                                                {"mean", plain(unit_mm(scope, base::mm_text(mean, mean_places)))}});
 }
 
 } // namespace
@@ -54,59 +54,63 @@ std::string factor(const Scope &scope, const survey::Zone &zone, const assess::Z
 std::string loss_words(const Scope &scope, const assess::ZoneResult &zone, const assess::Wastage &wastage) {
   if (!wastage.share) {
     const std::string range = alive_range(scope, zone, wastage);
-    return range.empty() ? range : scope.say("margin.loss-alive", {{"range", range}});
+    return range.empty() ? range : scope.say_computed("margin.loss-alive", {{"range", range}});
   }
   const std::string share = share_text(scope, *wastage.share) + told_sign(scope, loss_is_told(scope, zone));
-  return scope.say("margin.loss", {{"loss", lost(scope, zone, wastage)}, {"share", share}});
+  return scope.say_computed("margin.loss", {{"loss", lost(scope, zone, wastage)}, {"share", share}});
 }
 
 std::string range_words(const Scope &scope, const assess::ZoneResult &zone, Ratio low, Ratio high) {
   const auto words = [&](Ratio share) { return tied(percent_figure(scope, share, 1), scope.say("voice.percent")); };
   const std::string highest = words(high) + told_sign(scope, loss_is_told(scope, zone));
-  return low == high ? highest : scope.say("wastage.range", {{"low", words(low)}, {"high", highest}});
+  return low == high ? highest : scope.say_computed("wastage.range", {{"low", words(low)}, {"high", highest}});
 }
 
-std::string wastage_sentences(const Scope &scope, const assess::ZoneResult &zone) {
+std::optional<Sentence> wastage_sentences(const Scope &scope, const assess::ZoneResult &zone) {
   const auto words = [&](const assess::Wastage &one) {
     return one.share ? loss_words(scope, zone, one) : alive_range(scope, zone, one);
   };
   if (!zone.general || words(*zone.general).empty())
-    return {};
-  std::string text = scope.say("wastage.general", {{"loss", words(*zone.general)}, {"n", std::to_string(zone.general->n)}});
-  text += " " + scope.say("wastage.local", {{"loss", words(*zone.local)}, {"at", tied_mark(zone.local->at)}});
+    return std::nullopt;
+  std::optional<Sentence> text = scope.tell_computed(
+      "wastage.general", {{"loss", plain(words(*zone.general))}, {"n", plain(std::to_string(zone.general->n))}});
+  add_sentence(text, scope.tell_computed("wastage.local", {{"loss", plain(words(*zone.local))}, {"at", plain(tied_mark(zone.local->at))}}));
   if (zone.under_pit)
-    text += " " + scope.say("wastage.pit", {{"loss", words(*zone.under_pit)},
-                                            {"at", zone.under_pit->at},
-                                            {"n", std::to_string(zone.under_pit->n)}});
-  return zone.weak_basis ? text + " " + scope.say("wastage.over-nominals") : text;
+    add_sentence(text, scope.tell_computed("wastage.pit", {{"loss", plain(words(*zone.under_pit))},
+                                                           {"at", plain(zone.under_pit->at)},
+                                                           {"n", plain(std::to_string(zone.under_pit->n))}}));
+  if (zone.weak_basis)
+    add_sentence(text, scope.tell_computed("wastage.over-nominals"));
+  return text;
 }
 
-std::string extent_sentence(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
-  const std::string extent = extent_word(scope, result.extent);
-  std::string text = scope.say("pitting.extent", {{"extent", extent}});
-  if (zone.pitting && result.pitting.per_m2)
-    text = scope.say("pitting.extent-of", {{"extent", extent},
-                                           {"count", figure(zone.pitting->count)},
-                                           {"area", figure(zone.pitting->area_m2)},
-                                           {"per", base::to_text(base::round_to(*result.pitting.per_m2, 2))},
-                                           {"share", tied_percent(scope, zone.pitting->share_percent)},
-                                           {"spacing", spacing_words(scope, result.pitting)}});
+Sentence extent_sentence(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
+  const Inlines extent = plain(extent_word(scope, result.extent));
+  const Sentence text =
+      zone.pitting && result.pitting.per_m2
+          ? scope.tell_computed("pitting.extent-of", {{"extent", extent},
+                                                      {"count", plain(figure(zone.pitting->count))},
+                                                      {"area", plain(figure(zone.pitting->area_m2))},
+                                                      {"per", plain(base::to_text(base::round_to(*result.pitting.per_m2, 2)))},
+                                                      {"share", plain(tied_percent(scope, zone.pitting->share_percent))},
+                                                      {"spacing", plain(spacing_words(scope, result.pitting))}})
+          : scope.tell_computed("pitting.extent", {{"extent", extent}});
   const bool column = result.extent != assess::Extent::isolated && result.extent != assess::Extent::none;
-  return column ? text + " " + scope.say("pitting.column") : text;
+  return column ? text + scope.tell_computed("pitting.column") : text;
 }
 
-std::string pitting_sentences(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
+std::optional<Sentence> pitting_sentences(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result) {
   if (!result.under_pit)
-    return {};
-  std::string text = factor(scope, zone, result);
+    return std::nullopt;
+  const Sentence text = factor(scope, zone, result);
   if (!result.pitting.few_measured)
     return text;
   const auto &rule = scope.policy().pitting;
-  return text + " " + scope.say("pitting.few", {{"share", tied_percent(scope, *result.pitting.intensity_percent)},
-                                                {"over", tied_percent(scope, rule.intense_over_percent)},
-                                                {"measured", std::to_string(result.pitting.measured)},
-                                                {"least", std::to_string(rule.least_measured)},
-                                                {"source", rule.source}});
+  return text + scope.tell_computed("pitting.few", {{"share", plain(tied_percent(scope, *result.pitting.intensity_percent))},
+                                                    {"over", plain(tied_percent(scope, rule.intense_over_percent))},
+                                                    {"measured", plain(std::to_string(result.pitting.measured))},
+                                                    {"least", plain(std::to_string(rule.least_measured))},
+                                                    {"source", plain(rule.source)}});
 }
 
 std::string extent_rule(const Scope &scope) {

@@ -12,13 +12,13 @@ std::string loss_words(const Scope &scope, const assess::ZoneResult &zone, const
 std::string range_words(const Scope &scope, const assess::ZoneResult &zone, Ratio low, Ratio high);
 
 /// General, local and pit wastage, each with what it is taken from; empty where nothing was used.
-std::string wastage_sentences(const Scope &scope, const assess::ZoneResult &zone);
+std::optional<Sentence> wastage_sentences(const Scope &scope, const assess::ZoneResult &zone);
 
 /// The extent of a zone's pitting under the rule, with its numbers, and the column of the ladder that it takes.
-std::string extent_sentence(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result);
+Sentence extent_sentence(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result);
 
 /// Pitting intensity where it asks for more pits, and the pitting factor or why there is none.
-std::string pitting_sentences(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result);
+std::optional<Sentence> pitting_sentences(const Scope &scope, const survey::Zone &zone, const assess::ZoneResult &result);
 
 /// The extent rule itself.
 std::string extent_rule(const Scope &scope);

@@ -109,6 +109,17 @@ void read_checks(const YamlNode &node, policy::Policy &into, Diagnostics &sink) 
       .apply(node);
 }
 
+void read_prose(const YamlNode &node, policy::Prose &into, Diagnostics &sink) {
+  Binding(sink)
+      .need("least-sentences", into.least_sentences)
+      .need("most-sentences", into.most_sentences)
+      .need("abbreviations", into.abbreviations)
+      .need("pits", into.pits)
+      .need("doublers", into.doublers)
+      .need("bounds", into.bounds)
+      .apply(node);
+}
+
 void read_nominals(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
   if (!read(node, into.usual_nominals, sink))
     return;
@@ -175,6 +186,7 @@ policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
       .by("usual-nominals", true, part(read_nominals, p))
       .by("usual-tolerances", true, part(read_usual_tolerances, p))
       .by("checks", true, part(read_checks, p))
+      .by("prose", true, part(read_prose, p.prose))
       .by("opinion", true,
           [&](const YamlNode &n) {
             Binding(sink).need("least-marks", p.least_marks).need("least-read", p.least_read).apply(n);

@@ -46,6 +46,8 @@ const std::vector<Direction> &directions() {
       {{"policy", "checks", "single-echo-factor", "least"}, Way::up},
       {{"policy", "checks", "single-echo-factor", "most"}, Way::up},
       {{"policy", "checks", "spot-check-per-m2"}, Way::up},
+      {{"policy", "prose", "least-sentences"}, Way::up},
+      {{"policy", "prose", "most-sentences"}, Way::down},
       {{"policy", "opinion", "least-marks"}, Way::up},
       {{"policy", "opinion", "least-read"}, Way::up},
       {{"policy", "statistics", "least-for-statistics"}, Way::up},
@@ -96,7 +98,12 @@ const std::vector<Pattern> &closed() {
 }
 
 const std::vector<Pattern> &growing() {
-  static const std::vector<Pattern> table{{"policy", "required-rows"}, {"policy", "required-fields"}};
+  static const std::vector<Pattern> table{{"policy", "required-rows"},
+                                          {"policy", "required-fields"},
+                                          {"policy", "prose", "abbreviations"},
+                                          {"policy", "prose", "pits"},
+                                          {"policy", "prose", "doublers"},
+                                          {"policy", "prose", "bounds"}};
   return table;
 }
 

@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <random>
-
 #include "steel/assess/assessed.h"
 #include "strakebook/steel/assess/criteria.h"
 
@@ -24,8 +22,6 @@ assess::CriterionResult plate(const std::string &nominal, const std::string &fig
   auto survey = sample::SurveyBuilder().zone("W", nominal).row("PW", "W").marks("PW", {figure}).criteria({criterion});
   return result_of(sample::assessed(survey.made).zones[0].subjects[0], criterion);
 }
-
-int rank(Verdict verdict) { return verdict == Verdict::meets ? 2 : verdict == Verdict::too_close ? 1 : 0; }
 
 } // namespace
 
@@ -115,24 +111,6 @@ TEST_CASE("inches are exact: 3.2258 against 3.225 is 0.0008 in hand, too close t
   CHECK(result_of(pit, "inland-rule").margin == length("0.0008"));
   CHECK(result_of(pit, "inland-rule").bare == Bare::inside);
   CHECK(result_of(pit, "inland-rule").verdict == Verdict::too_close);
-}
-
-TEST_CASE("a thinner reading never improves a verdict") {
-  std::mt19937 random(20261014);
-  const std::vector<std::string> used = {"percent-20", "percent-25", "percent-30", "absolute-4.0", "absolute-3.0", "inland-rule"};
-  auto survey = sample::SurveyBuilder().zone("W", "6").row("PW", "W").marks("PW", {"5", "5", "5"}).criteria(used);
-  int improved = 0;
-  for (int round = 0; round < 500; ++round) {
-    for (auto &mark : survey.made.marks)
-      mark.repeats[0].value = Length::nanometres(std::uniform_int_distribution<std::int64_t>(2'000'000, 6'500'000)(random));
-    const auto before = sample::assessed(survey.made).zones[0];
-    auto &thinned = survey.made.marks[random() % survey.made.marks.size()].repeats[0].value;
-    thinned = thinned - Length::nanometres(std::uniform_int_distribution<std::int64_t>(1, 900'000)(random));
-    const auto after = sample::assessed(survey.made).zones[0];
-    for (std::size_t i = 0; i < used.size(); ++i)
-      improved += rank(after.subjects[0].results[i].verdict) > rank(before.subjects[0].results[i].verdict);
-  }
-  CHECK(improved == 0);
 }
 
 TEST_CASE("every place stands against its zone's limit with the doubt of its own gauge") {

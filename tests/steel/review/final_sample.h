@@ -37,6 +37,8 @@ inline survey::Survey complete_final() {
   made.answer = {.refloat = words("yes"), .reason = words("One. Two. Three."), .next_survey = words("in 24 months"),
                  .limitation = words("1")};
   made.decisions[0].span = at_line(50);
+  made.decisions[0].range_of_opinion = words("Under 30 % the pits would be called deep.");
+  made.decisions[0].would_change = words("A pit that leaves less.");
   made.decisions[0].conflict = survey::ConflictAnswer{
       .prefers = "absolute-4.0", .marks = {"P2"}, .because = words("The pits are few and old."), .span = at_line(51)};
   return made;

@@ -10,6 +10,7 @@
 #include "house_words.h"
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/steel/survey/reader.h"
+#include "support/temp_folder.h"
 
 namespace strakebook::survey::testing {
 
@@ -30,28 +31,7 @@ inline Run run(const std::filesystem::path &file) {
   return one;
 }
 
-/// A folder of its own for one test, gone afterwards.
-class Folder {
-public:
-  Folder() {
-    auto name = (std::filesystem::temp_directory_path() / "survey-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  ~Folder() { std::filesystem::remove_all(path_); }
-  Folder(const Folder &) = delete;
-  Folder &operator=(const Folder &) = delete;
-
-  std::filesystem::path write(const std::string &name, const std::string &text) const {
-    const auto file = path_ / name;
-    std::filesystem::create_directories(file.parent_path());
-    std::ofstream(file, std::ios::binary) << text;
-    return file;
-  }
-
-private:
-  std::filesystem::path path_;
-};
+using Folder = support::TempFolder;
 
 /// A small sound survey; `readings` and `rest` are put in as they stand.
 inline std::string small_survey(const std::string &readings, const std::string &rest = "") {

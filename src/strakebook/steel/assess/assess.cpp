@@ -4,6 +4,7 @@
 
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/assess/criteria.h"
+#include "strakebook/steel/assess/defaults.h"
 #include "strakebook/steel/assess/gauges.h"
 #include "strakebook/steel/assess/low_side.h"
 #include "strakebook/steel/assess/readings.h"
@@ -29,18 +30,11 @@ std::optional<Fraction> whole_area_m2(const survey::Survey &survey) {
 void set_coverage(Assessment &result, const survey::Survey &survey, const policy::Policy &policy) {
   std::vector<std::size_t> all(survey.marks.size());
   std::iota(all.begin(), all.end(), std::size_t{0});
-  result.coverage = tally(survey, result.marks, all).count;
+  result.coverage = tally(survey, policy, result.gauges, result.marks, all).count;
   const auto area = whole_area_m2(survey);
   if (!area) return;
   result.marks_per_m2 = policy::ratio(policy::lowest(policy::product(result.coverage.read, area->den), area->num));
   result.spot_check = *result.marks_per_m2 < policy.spot_check_per_m2.ratio();
-}
-
-/// Goes over marks, then pits, in order; the first of equals stays the worst.
-template <class See> void each_place(const survey::Survey &survey, const Assessment &result, See see) {
-  for (const MarkResult &mark : result.marks)
-    if (mark.used) see(survey.marks[mark.mark].id(), mark.judged(), mark.share);
-  for (const PitResult &pit : result.pits) see(survey.pits[pit.pit].id, pit.judged(), pit.share);
 }
 
 int repeats_apart(const survey::Survey &survey, Length most) {
@@ -49,18 +43,24 @@ int repeats_apart(const survey::Survey &survey, Length most) {
   }));
 }
 
-void set_worst(Assessment &result, const survey::Survey &survey) {
+/// The zones' own worst places, lowest plate first; of equals the one of the zone whose id comes first stays the worst.
+void set_worst(Assessment &result) {
+  std::vector<const ZoneResult *> zones;
+  for (const ZoneResult &zone : result.zones) zones.push_back(&zone);
+  std::ranges::sort(zones, {}, &ZoneResult::zone);
   std::optional<Ratio> greatest;
-  each_place(survey, result, [&](const std::string &id, Length judged, const std::optional<LossShare> &share) {
-    if (result.worst.empty() || judged < result.worst_remaining) {
-      result.worst = id;
-      result.worst_remaining = judged;
+  for (const ZoneResult *zone : zones)
+    for (const Subject &place : zone->subjects) {
+      const auto &wastage = place.kind == Subject::Kind::pit ? zone->under_pit : zone->local;
+      if (result.worst.empty() || place.judged() < result.worst_remaining) {
+        result.worst = place.id;
+        result.worst_remaining = place.judged();
+      }
+      if (wastage && wastage->share && (!greatest || wastage->share->nominal > *greatest)) {
+        greatest = wastage->share->nominal;
+        result.worst_loss = place.id;
+      }
     }
-    if (share && (!greatest || share->nominal > *greatest)) {
-      greatest = share->nominal;
-      result.worst_loss = id;
-    }
-  });
 }
 
 } // namespace
@@ -75,13 +75,14 @@ Assessment assess(const survey::Survey &survey, const policy::Policy &policy, ba
   result.marks = mark_results(survey, policy);
   result.pits = pit_results(survey, policy);
   set_low_sides(result, survey, policy);
-  result.rows = row_summaries(survey, result.marks);
+  result.rows = row_summaries(survey, policy, result.gauges, result.marks);
   for (const survey::Zone &zone : survey.zones) result.zones.push_back(assess_zone(survey, policy, result, zone));
   set_standings(result, survey, policy);
   set_coverage(result, survey, policy);
-  set_worst(result, survey);
+  set_worst(result);
   result.repeats_apart = repeats_apart(survey, policy.repeat_spread);
   result.retakes = retakes(result, survey, policy);
+  result.defaults = defaults_used(survey, result);
   return result;
 }
 

@@ -234,6 +234,15 @@ struct ZoneResult {
   std::vector<std::string> short_of, met; ///< criterion ids in conflict, at `conflict_at`
 };
 
+/// A value that the survey leaves open and that had to be taken.
+struct Default {
+  /// wing_voids: none are taken, for the rule formulas. pit_gauge: a pit does not say what took its depth. gauge_beside: the
+  /// steel beside a pit may have been read with any of several gauges.
+  enum class What { wing_voids, pit_gauge, gauge_beside } what = What::wing_voids;
+  std::string pit;   ///< of which pit; empty for wing_voids
+  std::string gauge; ///< taken: the most doubtful one there is; empty for wing_voids
+};
+
 struct Assessment {
   policy::DecisionRule decision;            ///< by which every verdict is given
   std::vector<policy::Criterion> criteria;  ///< the ones this survey uses, in print order
@@ -252,6 +261,7 @@ struct Assessment {
   std::string worst;                        ///< mark or pit that is judged by the least of all
   Length worst_remaining;                   ///< what it is judged by
   std::string worst_loss;                   ///< mark or pit with the greatest loss share among strong bases; empty: none
+  std::vector<Default> defaults;            ///< wing voids first, then by pit in the order of the file
 };
 
 /// Computes everything. A criterion that lacks an input (draught, spacing) adds criterion_inputs at its use in the survey.

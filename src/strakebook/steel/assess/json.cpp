@@ -166,6 +166,10 @@ Json form(const survey::Survey &survey, const PitResult &result) {
           {"share", form(result.share)}, {"standing", form(result.standing)}};
 }
 
+Json form(const Default &taken) {
+  return {{"what", word_of(taken.what)}, {"pit", named(taken.pit)}, {"gauge", named(taken.gauge)}};
+}
+
 Json form(const RowSummary &row) {
   return {{"row", row.row},
           {"count", form(row.count)},
@@ -283,6 +287,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["rows"] = list(assessment.rows);
   out["marks"] = list(survey, assessment.marks);
   out["pits"] = list(survey, assessment.pits);
+  out["defaults"] = list(assessment.defaults);
   return out.dump(2) + "\n";
 }
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <stdexcept>
+#include <tuple>
 
 #include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/assess/spots.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/policy/fraction.h"
 
@@ -46,6 +48,25 @@ void add(Count &count, const survey::Mark &mark, const MarkResult &result) {
   }
 }
 
+/// The order of a file is its writer's: it does not decide which of two equal places is judged. Of equal figures the most
+/// doubtful is worse, then the first by row and station.
+template <class Figure>
+bool worse_mark(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const MarkResult &a, const MarkResult &b,
+                Figure figure) {
+  if (figure(a) != figure(b)) return figure(a) < figure(b);
+  const Length doubt_a = band(plate_spot(survey, policy, gauges, a).doubt), doubt_b = band(plate_spot(survey, policy, gauges, b).doubt);
+  const survey::Mark &at_a = survey.marks[a.mark], &at_b = survey.marks[b.mark];
+  return std::tie(doubt_b, at_a.row, at_a.station.value) < std::tie(doubt_a, at_b.row, at_b.station.value);
+}
+
+bool worse_pit(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const PitResult &a, const PitResult &b) {
+  if (a.judged() != b.judged()) return a.judged() < b.judged();
+  const Length doubt_a = band(pit_spot(survey, policy, gauges, a).doubt), doubt_b = band(pit_spot(survey, policy, gauges, b).doubt);
+  const std::string &id_a = survey.pits[a.pit].id, &id_b = survey.pits[b.pit].id;
+  const auto length_a = id_a.size(), length_b = id_b.size(); // P9 before P10
+  return std::tie(doubt_b, length_a, id_a) < std::tie(doubt_a, length_b, id_b);
+}
+
 template <class Items, class Belongs> std::vector<std::size_t> indices_where(const Items &items, Belongs belongs) {
   std::vector<std::size_t> found;
   for (std::size_t i = 0; i < items.size(); ++i)
@@ -86,7 +107,8 @@ std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::P
   return results;
 }
 
-Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, std::span<const std::size_t> marks) {
+Tally tally(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, std::span<const MarkResult> results,
+            std::span<const std::size_t> marks) {
   Tally tally;
   std::int64_t sum_nm = 0;
   for (const std::size_t i : marks) {
@@ -94,11 +116,14 @@ Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, s
     add(tally.count, survey.marks[i], result);
     if (!result.used) continue;
     sum_nm += result.remaining.nm();
-    if (!tally.min || result.remaining < *tally.min) {
+    const auto worse = [&](std::optional<std::size_t> than, auto figure) {
+      return !than || worse_mark(survey, policy, gauges, result, results[*than], figure);
+    };
+    if (worse(tally.least, [](const MarkResult &mark) { return mark.remaining; })) {
       tally.min = result.remaining;
       tally.least = i;
     }
-    if (!tally.worst || result.judged() < results[*tally.worst].judged()) tally.worst = i;
+    if (worse(tally.worst, [](const MarkResult &mark) { return mark.judged(); })) tally.worst = i;
     if (!tally.max || result.remaining > *tally.max) tally.max = result.remaining;
   }
   if (tally.count.used > 0) tally.mean_nm = base::reduced({sum_nm, tally.count.used});
@@ -117,15 +142,19 @@ std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_
   return indices_where(survey.pits, [&](const survey::Pit &pit) { return in_zone(survey, pit.at.row, zone); });
 }
 
-std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits) {
+std::optional<std::size_t> worst_pit(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
+                                     std::span<const PitResult> results, std::span<const std::size_t> pits) {
   if (pits.empty()) return std::nullopt;
-  return *std::ranges::min_element(pits, {}, [&](std::size_t i) { return results[i].judged(); });
+  return *std::ranges::min_element(pits, [&](std::size_t a, std::size_t b) {
+    return worse_pit(survey, policy, gauges, results[a], results[b]);
+  });
 }
 
-std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<MarkResult> results) {
+std::vector<RowSummary> row_summaries(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
+                                      std::span<MarkResult> results) {
   std::vector<RowSummary> rows;
   for (const survey::Row &row : survey.rows) {
-    const Tally all = tally(survey, results, marks_of_row(survey, row.id));
+    const Tally all = tally(survey, policy, gauges, results, marks_of_row(survey, row.id));
     RowSummary summary{.row = row.id, .count = all.count, .min = all.min, .max = all.max, .mean_nm = all.mean_nm,
                        .worst = {}, .worst_loss = {}};
     if (all.least) {

@@ -16,24 +16,29 @@ std::vector<MarkResult> mark_results(const survey::Survey &survey, const policy:
 /// One result for each pit, same order, its low side not yet set: remaining = adjacent - depth.
 std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::Policy &policy);
 
+using Gauges = std::span<const GaugeResult>;
+
 /// Statistics over some of the marks, by index.
 struct Tally {
   Count count;
   std::optional<Length> min, max;
   std::optional<Ratio> mean_nm;
-  std::optional<std::size_t> least; ///< mark with the least displayed, the first of equals
-  std::optional<std::size_t> worst; ///< mark that is judged by the least, the first of equals
+  std::optional<std::size_t> least; ///< mark with the least displayed; of equals the most doubtful, then by row and station
+  std::optional<std::size_t> worst; ///< mark that is judged by the least; of equals likewise
 };
-Tally tally(const survey::Survey &survey, std::span<const MarkResult> results, std::span<const std::size_t> marks);
+Tally tally(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, std::span<const MarkResult> results,
+            std::span<const std::size_t> marks);
 
 std::vector<std::size_t> marks_of_row(const survey::Survey &survey, std::string_view row);
 std::vector<std::size_t> marks_of_zone(const survey::Survey &survey, std::string_view zone);
 std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_view zone);
 
-/// The pit that is judged by the least, the first of equals.
-std::optional<std::size_t> worst_pit(std::span<const PitResult> results, std::span<const std::size_t> pits);
+/// The pit that is judged by the least; of equals the most doubtful, then the one with the least number.
+std::optional<std::size_t> worst_pit(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
+                                     std::span<const PitResult> results, std::span<const std::size_t> pits);
 
 /// One summary for each row, same order; marks the lowest of each row in `results`.
-std::vector<RowSummary> row_summaries(const survey::Survey &survey, std::span<MarkResult> results);
+std::vector<RowSummary> row_summaries(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
+                                      std::span<MarkResult> results);
 
 } // namespace strakebook::assess

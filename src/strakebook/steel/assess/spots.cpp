@@ -1,6 +1,7 @@
 #include "strakebook/steel/assess/spots.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "strakebook/steel/assess/budget.h"
 #include "strakebook/steel/assess/gauges.h"
@@ -9,15 +10,17 @@ namespace strakebook::assess {
 
 namespace {
 
-using Gauges = std::span<const GaugeResult>;
-constexpr auto by_band = [](const Doubt &a, const Doubt &b) { return band(a) < band(b); };
+/// The gauge with the greatest doubt of those that count, of equals the first by name; nullptr: none counts.
+template <class Counts> const GaugeResult *most_doubtful(Gauges gauges, Counts counts) {
+  const GaugeResult *worst = nullptr;
+  for (const GaugeResult &gauge : gauges)
+    if (counts(gauge) && (!worst || std::tie(worst->band_nm, gauge.gauge) < std::tie(gauge.band_nm, worst->gauge))) worst = &gauge;
+  return worst;
+}
 
-/// The gauge of this id, or of all the most doubtful; nullptr: there is none.
-const GaugeResult *gauge_or_worst(Gauges gauges, std::string_view id) {
-  const auto found = std::ranges::find(gauges, id, &GaugeResult::gauge);
-  if (found != gauges.end()) return &*found;
-  const auto worst = std::ranges::max_element(gauges, {}, &GaugeResult::band_nm);
-  return worst == gauges.end() ? nullptr : &*worst;
+const GaugeResult *named_or_worst(Gauges gauges, std::string_view name) {
+  const auto found = std::ranges::find(gauges, name, &GaugeResult::gauge);
+  return found != gauges.end() ? &*found : most_doubtful(gauges, [](const GaugeResult &) { return true; });
 }
 
 Doubt doubt_of(const GaugeResult *gauge, const policy::DecisionRule &rule) {
@@ -25,14 +28,22 @@ Doubt doubt_of(const GaugeResult *gauge, const policy::DecisionRule &rule) {
   return {.u2 = variance(gauge->u), .factor = gauge->factor};
 }
 
-Doubt both(const GaugeResult *depth, const GaugeResult &beside, const policy::DecisionRule &rule) {
-  if (!depth) return doubt_of(&beside, rule);
+Doubt both(const GaugeResult *depth, const GaugeResult *beside, const policy::DecisionRule &rule) {
+  if (!depth || !beside) return doubt_of(depth ? depth : beside, rule);
   std::vector<DoubtPart> parts = depth->parts;
-  parts.insert(parts.end(), beside.parts.begin(), beside.parts.end());
-  return {.u2 = policy::sum(variance(depth->u), variance(beside.u)), .factor = factor_for(rule, effective_degrees(parts))};
+  parts.insert(parts.end(), beside->parts.begin(), beside->parts.end());
+  return {.u2 = policy::sum(variance(depth->u), variance(beside->u)), .factor = factor_for(rule, effective_degrees(parts))};
 }
 
 } // namespace
+
+const GaugeResult *depth_gauge(Gauges gauges, const survey::Pit &pit) { return named_or_worst(gauges, pit.gauge); }
+
+GaugeBeside gauge_beside(const survey::Survey &survey, Gauges gauges, const survey::Pit &pit) {
+  const auto beside = gauges_beside(survey, pit);
+  const auto may_be = [&](const GaugeResult &gauge) { return std::ranges::find(beside, gauge.gauge) != beside.end(); };
+  return {.gauge = most_doubtful(gauges, may_be), .chosen = beside.size() > 1};
+}
 
 Spot plate_spot(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const MarkResult &mark) {
   const survey::Mark &read = survey.marks[mark.mark];
@@ -41,22 +52,17 @@ Spot plate_spot(const survey::Survey &survey, const policy::Policy &policy, Gaug
           .remaining = mark.remaining,
           .low = mark.low,
           .indicative = mark.indicative,
-          .doubt = doubt_of(gauge_or_worst(gauges, read.gauge), policy.decision)};
+          .doubt = doubt_of(named_or_worst(gauges, read.gauge), policy.decision)};
 }
 
 Spot pit_spot(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges, const PitResult &pit) {
   const survey::Pit &seen = survey.pits[pit.pit];
-  const GaugeResult *depth = gauge_or_worst(gauges, seen.gauge);
-  Doubt widest = doubt_of(depth, policy.decision);
-  for (const std::string &id : gauges_beside(survey, seen))
-    if (const auto beside = std::ranges::find(gauges, id, &GaugeResult::gauge); beside != gauges.end())
-      widest = std::max(widest, both(depth, *beside, policy.decision), by_band);
   return {.kind = Subject::Kind::pit,
           .id = seen.id,
           .remaining = pit.remaining,
           .low = pit.low,
           .indicative = pit.indicative,
-          .doubt = widest};
+          .doubt = both(depth_gauge(gauges, seen), gauge_beside(survey, gauges, seen).gauge, policy.decision)};
 }
 
 } // namespace strakebook::assess

@@ -107,6 +107,15 @@ std::string_view word_of(BlockCheck::State state) {
   no_such_value();
 }
 
+std::string_view word_of(Default::What what) {
+  switch (what) {
+  case Default::What::wing_voids: return "wing-voids";
+  case Default::What::pit_gauge: return "pit-gauge";
+  case Default::What::gauge_beside: return "gauge-beside";
+  }
+  no_such_value();
+}
+
 std::string_view word_of(Correction::By by) {
   switch (by) {
   case Correction::By::before: return "before";

@@ -21,6 +21,7 @@ std::string_view word_of(Subject::Kind kind); ///< "pit"
 std::string_view word_of(BlockCheck::State state); ///< "differs"
 std::string_view word_of(Correction::By by); ///< "true-velocity"
 std::string_view word_of(survey::Reduction reduction); ///< "least of repeats"
+std::string_view word_of(Default::What what); ///< "pit-gauge"
 
 inline constexpr std::string_view doubler_word = "doubler"; ///< why a mark that was read is not used
 

@@ -36,7 +36,7 @@ std::optional<policy::HullFigures> figures_for(const survey::Survey &survey, con
   return policy::HullFigures{.length = (by_waterline ? *vessel.waterline_length : vessel.length).length.value,
                              .draught = vessel.draught->length.value,
                              .spacing = vessel.frame_spacing->length.value,
-                             .wing_voids = vessel.wing_voids};
+                             .wing_voids = vessel.wing_voids && vessel.wing_voids->value};
 }
 
 policy::RuleWorking worked(const Criterion &criterion, const policy::HullFigures &figures, policy::Plating plating) {

@@ -114,14 +114,13 @@ Length judged_of(const ZoneResult &zone, Subject::Kind kind) {
 }
 
 /// General, local and under the worst pit, kept apart.
-void set_wastage(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy, const Assessment &so_far,
-                 const std::vector<std::size_t> &pits) {
+void set_wastage(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy, std::size_t pits) {
   if (result.mean_nm) {
     result.general = wastage(result, zone, policy, result.count.used, {}, *result.mean_nm);
     result.local = wastage(result, zone, policy, result.count.used, result.worst, {judged_of(result, Subject::Kind::plate).nm(), 1});
   }
-  if (const auto pit = worst_pit(so_far.pits, pits))
-    result.under_pit = wastage(result, zone, policy, static_cast<int>(pits.size()), *result.worst_pit,
+  if (result.worst_pit)
+    result.under_pit = wastage(result, zone, policy, static_cast<int>(pits), *result.worst_pit,
                                {judged_of(result, Subject::Kind::pit).nm(), 1});
   const Subject *worst = worst_of(result.subjects);
   if (!worst) return;
@@ -146,8 +145,8 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
                        const survey::Zone &zone) {
   ZoneResult result{.zone = zone.id};
   const auto marks = marks_of_zone(survey, zone.id), pits = pits_of_zone(survey, zone.id);
-  const Tally all = tally(survey, so_far.marks, marks);
-  const auto pit = worst_pit(so_far.pits, pits);
+  const Tally all = tally(survey, policy, so_far.gauges, so_far.marks, marks);
+  const auto pit = worst_pit(survey, policy, so_far.gauges, so_far.pits, pits);
   set_statistics(result, survey, all, pit);
 
   const auto limits = limits_for(survey, zone, policy, so_far.criteria, so_far.workings);
@@ -159,7 +158,7 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
   find_conflict(result);
 
   set_originals(result, zone, policy);
-  set_wastage(result, zone, policy, so_far, pits);
+  set_wastage(result, zone, policy, pits.size());
   result.pitting = pitting_of(survey, policy, zone, result);
   result.extent = pitting_extent(zone, !pits.empty(), result.pitting.spacing, policy.extent);
   result.too_few = too_few(result.count, policy);

@@ -157,6 +157,14 @@ struct StatisticsRule {
   PercentileType percentile_type = PercentileType::six;
 };
 
+/// How the surveyor's own words are read where they are held against the figures. The words are the language's.
+struct Prose {
+  int least_sentences = 0, most_sentences = 0; ///< of the reason on page one
+  std::vector<std::string> abbreviations;      ///< the full stop after one of these ends no sentence
+  std::vector<std::string> pits, doublers;     ///< what a line of "none found" calls them, in small letters
+  std::vector<std::string> bounds;             ///< words that make a figure a bound: "keeps more than 5.5" is not a reading of 5.5
+};
+
 struct Basis {
   std::string id;       ///< "mill certificate", "builder's drawing", "owner's word", ...
   bool weak = false;    ///< percent criteria are not applied on it
@@ -187,6 +195,7 @@ struct Policy {
   SingleEcho single_echo;
   int least_marks = 0;                     ///< a zone with fewer read marks has no opinion unless reasoned
   Ratio least_read;                        ///< share of planned marks read in a zone, likewise
+  Prose prose;
   base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check
   StatisticsRule statistics;
   std::vector<std::string> required_rows;  ///< names of rows a survey of this firm must have (empty: none)

@@ -74,15 +74,22 @@ void check_answer(Findings &found, const Subject &subject, const assess::ZoneRes
                    how_to_answer(zone)});
 }
 
+Finding to_nothing(const Subject &subject, const assess::ZoneResult &zone, const survey::Decision &decision) {
+  return {base::Code::answer_to_nothing, nearest(decision.conflict->span, nearest(decision.span, subject.survey.span)),
+          "zone " + zone.zone + ": a conflict is answered, and no criteria contradict each other there",
+          "an answer only where one criterion is met and another is not", "leave conflict out; its reason may stand under why"};
+}
+
 } // namespace
 
 Findings conflicts(const Subject &subject) {
   Findings found;
   for (const assess::ZoneResult &zone : subject.assessment.zones) {
-    if (!zone.conflict) continue;
     const survey::Decision *decision = decision_of(subject.survey, zone.zone);
-    if (decision && decision->conflict) check_answer(found, subject, zone, *decision);
-    else found.push_back(unanswered(subject, zone));
+    const bool answered = decision && decision->conflict;
+    if (zone.conflict && answered) check_answer(found, subject, zone, *decision);
+    else if (zone.conflict) found.push_back(unanswered(subject, zone));
+    else if (answered) found.push_back(to_nothing(subject, zone, *decision));
   }
   return found;
 }

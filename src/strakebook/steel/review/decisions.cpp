@@ -23,6 +23,30 @@ std::string wrong_criterion(const Subject &subject, const Judged &judged) {
   return applicable(subject, judged.zone, id) ? "" : "a criterion that applies to this zone (" + id + " does not)";
 }
 
+/// A place of the zone that is too close to a limit to call; nullptr: none is.
+const assess::Subject *close_call(const assess::ZoneResult &zone) {
+  for (const assess::Subject &place : zone.subjects)
+    for (const assess::CriterionResult &result : place.results)
+      if (result.verdict == assess::Verdict::too_close) return &place;
+  return nullptr;
+}
+
+/// Where a decision is adverse, or could as well have fallen the other way, others may see it otherwise.
+void check_range(Findings &found, const Subject &subject, const Judged &judged) {
+  const assess::Subject *close = close_call(judged.zone);
+  if (!adverse(judged) && !close) return;
+  std::vector<std::string> lacks;
+  if (!judged.decision.range_of_opinion.given()) lacks.push_back("others-may-say");
+  if (!judged.decision.would_change.given()) lacks.push_back("would-change");
+  if (lacks.empty()) return;
+  const std::string why = adverse(judged) ? "the decision \"" + action_name(judged) + "\" is adverse"
+                                          : "a limit is too close to call at " + close->id;
+  found.push_back({base::Code::decision_incomplete, nearest(judged.decision.span, subject.survey.span),
+                   "zone " + judged.zone.zone + ": " + why + ", and the decision lacks " + listed(lacks),
+                   "the other tenable view, and what would change this one",
+                   "under decisions: " + judged.zone.zone + ":\n  others-may-say: the other view\n  would-change: what would"});
+}
+
 void check_complete(Findings &found, const Subject &subject, const Judged &judged) {
   std::vector<std::string> lacks;
   if (auto criterion = wrong_criterion(subject, judged); !criterion.empty()) lacks.push_back(std::move(criterion));
@@ -75,6 +99,7 @@ Findings decisions(const Subject &subject) {
     const auto action = subject.policy.actions.find(decision->action);
     const Judged judged{*decision, zone, action == subject.policy.actions.end() ? nullptr : &action->second};
     check_complete(found, subject, judged);
+    check_range(found, subject, judged);
     check_departure(found, subject, judged);
     check_few(found, subject, judged);
   }

@@ -20,11 +20,13 @@ struct Subject {
   const policy::Policy &policy;
 };
 
-/// One finding; its severity follows from the report's state.
+/// One finding; its severity follows from the report's state. With a subject it is a warning in every state, and the survey
+/// may acknowledge it by that name.
 struct Finding {
   base::Code code{};
   base::SourceSpan span;
   std::string message, expected, write;
+  std::string subject = {};
 };
 using Findings = std::vector<Finding>;
 
@@ -36,6 +38,18 @@ std::string listed(const std::vector<std::string> &parts);
 
 /// At least four words, the last of which ends with a full stop.
 bool full_sentence(std::string_view text);
+
+/// Does the text hold this word, whole? Stops, brackets and quotes about a word do not count, nor does a large first letter.
+bool says(std::string_view text, std::string_view word);
+
+/// A warning that is acknowledged by `subject`; what to write is made from it.
+Finding to_acknowledge(base::Code code, const base::SourceSpan &span, std::string subject, std::string message,
+                       std::string expected);
+
+/// The sentences of a text, trimmed. A full stop, question or exclamation mark ends one where blanks and then no small letter
+/// follow, or the text ends; not after one letter alone, letters with a stop among them, or one of `abbreviations`. A stop
+/// inside a figure has no blank behind it.
+std::vector<std::string_view> sentences(std::string_view text, const std::vector<std::string> &abbreviations);
 
 const survey::Decision *decision_of(const survey::Survey &survey, std::string_view zone);
 const policy::Criterion *criterion_in_use(const assess::Assessment &assessment, std::string_view id);
@@ -53,5 +67,18 @@ Findings advice(const Subject &subject);
 Findings instruments(const Subject &subject);
 Findings recommendations(const Subject &subject);
 Findings doublers(const Subject &subject);
+/// Adverse claims and measured statements that cite no mark, pit, photo or note.
+Findings citations(const Subject &subject);
+/// Days of inspection, signature, issue, next survey and issue record; what an issue after the first supersedes.
+Findings dates(const Subject &subject);
+/// The reason on page one is neither a word nor a page.
+Findings reason_on_page_one(const Subject &subject);
+
+// Warnings to acknowledge.
+Findings stations_beyond(const Subject &subject);
+/// "None found" of pits or doublers where one is recorded.
+Findings none_found_denied(const Subject &subject);
+/// Measured statements with a figure that the place they cite does not have.
+Findings figures_misquoted(const Subject &subject);
 
 } // namespace strakebook::review

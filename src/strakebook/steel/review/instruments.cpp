@@ -1,7 +1,6 @@
 #include <algorithm>
 
 #include "strakebook/base/decimal.h"
-#include "strakebook/base/text.h"
 #include "strakebook/steel/assess/low_side.h"
 #include "strakebook/steel/review/findings.h"
 
@@ -23,16 +22,6 @@ std::vector<std::string> wrong_with(const survey::Gauge &gauge, const assess::Ga
   look(result.before, gauge.before, "before");
   look(result.after, gauge.after, "after");
   return wrong;
-}
-
-/// Names of things stand in prose with stops and commas about them.
-bool says(std::string_view text, std::string_view word) {
-  constexpr std::string_view around = ".,;:()\"'";
-  return std::ranges::any_of(base::words(text), [&](std::string_view found) {
-    while (!found.empty() && around.find(found.front()) != around.npos) found.remove_prefix(1);
-    while (!found.empty() && around.find(found.back()) != around.npos) found.remove_suffix(1);
-    return found == word;
-  });
 }
 
 bool any_limitation_says(const survey::Survey &survey, auto said) {

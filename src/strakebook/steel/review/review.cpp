@@ -31,7 +31,15 @@ Findings preliminary_content(const survey::Survey &survey) {
 
 Findings everything_a_final_needs(const Subject &subject) {
   Findings found;
-  for (const auto check : {required_fields, required_rows, conflicts, decisions, advice, instruments, recommendations, doublers})
+  for (const auto check : {required_fields, required_rows, dates, reason_on_page_one, conflicts, decisions, citations, advice,
+                           instruments, recommendations, doublers})
+    std::ranges::move(check(subject), std::back_inserter(found));
+  return found;
+}
+
+Findings to_be_acknowledged(const Subject &subject) {
+  Findings found;
+  for (const auto check : {stations_beyond, none_found_denied, figures_misquoted})
     std::ranges::move(check(subject), std::back_inserter(found));
   return found;
 }
@@ -39,13 +47,13 @@ Findings everything_a_final_needs(const Subject &subject) {
 /// What goes to the reader: in a draft a finding does not stop the report, so it is a warning without a name to acknowledge.
 void report(Findings found, base::Severity severity, base::Diagnostics &sink) {
   for (Finding &finding : found)
-    sink.add({.severity = severity,
+    sink.add({.severity = finding.subject.empty() ? severity : base::Severity::warning,
               .code = finding.code,
               .span = std::move(finding.span),
               .message = std::move(finding.message),
               .expected = std::move(finding.expected),
               .write = std::move(finding.write),
-              .subject = {}});
+              .subject = std::move(finding.subject)});
 }
 
 } // namespace
@@ -56,6 +64,7 @@ void review(const survey::Survey &survey, const assess::Assessment &assessment, 
   const survey::State state = survey.report.state;
   const auto severity = state == survey::State::draft ? base::Severity::warning : base::Severity::error;
 
+  report(to_be_acknowledged(subject), severity, sink);
   Findings about_warnings = acknowledged_for_nothing(subject, sink);
   if (state == survey::State::final) std::ranges::move(unacknowledged(subject, sink), std::back_inserter(about_warnings));
   report(state == survey::State::preliminary ? preliminary_content(survey) : everything_a_final_needs(subject), severity,

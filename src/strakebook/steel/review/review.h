@@ -12,8 +12,8 @@ namespace strakebook::review {
 
 /// May this report go out in its state? Adds an error for everything a final lacks, in report order: required fields,
 /// unanswered conflicts, adverse decisions without criterion, reason, evidence or alternatives, departures from the ladder without a
-/// reason, opinions on too few readings, block checks, recommendations, unacknowledged warnings already in `sink`. A
-/// preliminary may carry no decision; a draft is told the same things as warnings.
+/// reason, opinions on too few readings, block checks, recommendations, unacknowledged warnings already in `sink` or added
+/// here (places beyond the hull, "none found" denied by a record, figures misquoted). A preliminary may carry no decision; a draft is told the same things as warnings.
 void review(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy,
             base::Diagnostics &sink);
 

@@ -8,7 +8,8 @@
 #include "strakebook/steel/survey/pointer_scan.h"
 #include "strakebook/steel/survey/reach.h"
 #include "strakebook/steel/survey/reader.h"
-#include "strakebook/steel/survey/readings.h"
+#include "strakebook/steel/survey/reading.h"
+#include "strakebook/steel/survey/texts.h"
 #include "strakebook/steel/survey/transcription.h"
 
 /// Checks of a whole survey that need no assessment.
@@ -17,58 +18,6 @@ namespace strakebook::survey {
 using base::Code;
 
 namespace {
-
-/// Shows every text of a survey to a function: the field table, walked over what is there.
-class ProseWalk : public Fields {
-public:
-  explicit ProseWalk(SeeWords see) : see_(std::move(see)) {}
-  void inherited_source(const Key &) override {}
-
-protected:
-  void leaf(const Key &, const Shape &, const Store &) override {}
-  void map(const Key &, const Body &body) override { body(*this, {}); }
-  void list(const Key &, bool, const Elements &elements) override { elements.each(*this); }
-  void named(const Key &, Ids, const Elements &elements) override { elements.each(*this); }
-  void prose(const Words &words) override {
-    if (words.given())
-      see_(words);
-  }
-
-private:
-  SeeWords see_;
-};
-
-/// The table hands out places to write to, so it walks a copy.
-void each_text(const Survey &survey, const SeeWords &see) {
-  SurveyFile copy{.version = format_version, .survey = survey, .readings = {}};
-  ProseWalk walk(see);
-  fields(walk, copy);
-}
-
-bool digit(char c) { return c >= '0' && c <= '9'; }
-bool letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-
-/// Where `part` stands in the file, counted from the beginning of a text; the text's own place if it is not
-/// found there.
-base::SourceSpan place_in(const base::SourceSpan &span, std::string_view part) {
-  if (!span.file)
-    return span;
-  const auto letters = [](std::string_view s) {
-    return static_cast<int>(std::count_if(s.begin(), s.end(), [](char c) { return (c & 0xC0) != 0x80; }));
-  };
-  constexpr int lines_searched = 200; // of a block text
-  for (int line = span.line; line < span.line + lines_searched; ++line) {
-    const auto text = base::line_text(*span.file, line);
-    for (auto at = text.find(part); at != std::string_view::npos; at = text.find(part, at + 1)) {
-      const int column = letters(text.substr(0, at)) + 1;
-      const auto end = at + part.size();
-      const bool goes_on = end < text.size() && (digit(text[end]) || letter(text[end]));
-      if (!goes_on && (line > span.line || column >= span.column))
-        return {span.file, line, column, letters(part)};
-    }
-  }
-  return span;
-}
 
 void check_prose(const Survey &survey, base::Diagnostics &sink) {
   each_text(survey, [&](const Words &words) {

@@ -112,7 +112,7 @@ public:
   }
   template <class T> void group(const Key &key, std::optional<T> &into) {
     map(key, [&](Fields &inner, const base::SourceSpan &span) {
-      T value{};
+      T value = into ? *into : T{}; // a reader finds nothing there yet; a walk finds what was written
       if constexpr (requires { value.span; })
         value.span = span;
       fields(inner, value);

@@ -54,7 +54,7 @@ struct Vessel {
   std::optional<LengthFact> draught, plated_height, frame_spacing;
   std::optional<LengthFact> waterline_length; ///< at the greatest draught
   std::optional<Fact> built, builder, construction, use, history;
-  bool wing_voids = false;
+  Given<bool> wing_voids; ///< double bottom and wing voids; a rule formula takes what is not written as none
   Words carries; ///< passengers, cargo or neither; some criteria apply to one of them only
   Given<bool> light_scantlings;
   base::SourceSpan span;
@@ -84,6 +84,7 @@ struct IssueNote { ///< a line of the issue record
   int issue = 0;
   Given<base::Date> on;
   Words to, why;
+  base::SourceSpan span;
 };
 
 } // namespace strakebook::survey

@@ -146,7 +146,11 @@ using SeeWords = std::function<void(const Words &)>;
 template <class T> void each_words(const T &, const SeeWords &) {}
 inline void each_words(const Words &words, const SeeWords &see) { see(words); }
 inline void each_words(const Fact &fact, const SeeWords &see) { see(fact.text); }
-inline void each_words(const Named &named, const SeeWords &see) { see(named.words); }
+inline void each_words(const std::string &text, const SeeWords &see) { see({text, {}}); }
+inline void each_words(const Named &named, const SeeWords &see) {
+  see({named.name, named.words.span});
+  see(named.words);
+}
 inline void each_words(const Statement &statement, const SeeWords &see) { see(statement.text); }
 inline void each_words(const Acknowledgement &answer, const SeeWords &see) { see(answer.reason); }
 template <class T> void each_words(const std::optional<T> &value, const SeeWords &see) {

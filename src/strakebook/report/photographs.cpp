@@ -1,4 +1,4 @@
-#include "strakebook/photographs.h"
+#include "strakebook/report/photographs.h"
 
 #include "strakebook/base/files.h"
 
