@@ -41,6 +41,62 @@ TEST_CASE("page one gives advice, the worst steel with its limit and margin, and
   CHECK(contains(text, "17 marks planned: 15 read, 1 rejected, 1 not read. Pits measured: 1."));
 }
 
+TEST_CASE("readings noted in another unit stand with their unit, and in mm beside it; one held for query is not used") {
+  auto sample = sample::small_survey();
+  CHECK_FALSE(contains(section(sample, "results"), "as noted"));
+  auto &marks = sample.survey.marks;
+  base::MeasuredError wrong;
+  marks[0].repeats = {base::parse_measured(".187", base::Unit::inch, wrong).value()};
+  marks[1].repeats = {base::parse_measured("5/16", base::Unit::inch, wrong).value()};
+  marks[1].repeats[0].raw = "5/16?";
+  marks[1].status = survey::Status::queried;
+  marks[1].why.text = "a misread";
+  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  const auto text = section(sample, "results");
+  INFO(text);
+  CHECK(contains(text, ".187 in\n4.7498\n4.75\n"));
+  CHECK(contains(text, "5/16? in\n7.9375\n–\n"));
+  CHECK(contains(text, "held for query · a misread"));
+  CHECK(contains(text, "5.6 mm  5.6 mm  5.7 mm\n5.6  5.6  5.7\n"));
+  CHECK(contains(section(sample, "appendices"), "held for query\na misread"));
+}
+
+TEST_CASE("a doubler says what is behind it: not proven, or one reading that stands alone") {
+  auto sample = sample::small_survey();
+  CHECK(contains(section(sample, "results"), "4.0–4.0, 2\nnot proven"));
+  sample.survey.doublers[0].from_inside = survey::InnerReading{
+      .reading = sample.survey.doublers[0].outer.value(), .at = {.row = "SW", .station = sample.survey.marks[1].station}, .gauge = "ut"};
+  CHECK(contains(section(sample, "results"), "4.0 mm from inside at SW 2, gauge ut; elsewhere not proven"));
+}
+
+TEST_CASE("a pit on a doubler is said to be in the outer plate") {
+  auto sample = sample::small_survey();
+  sample.survey.pits[0].at.row = "SW";
+  sample.survey.pits[0].at.station = sample.survey.doublers[0].over.to.value();
+  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  const auto text = section(sample, "results");
+  CHECK(contains(text, "on D1"));
+  CHECK(contains(text, "P1: in the outer plate of a doubler."));
+}
+
+TEST_CASE("page one says where no opinion is given, and how much of the shell was read") {
+  auto sample = sample::small_survey();
+  CHECK_FALSE(contains(section(sample, "answer"), "No opinion is given"));
+  sample.survey.decisions[1].action = "no opinion";
+  for (auto &mark : sample.survey.marks)
+    if (mark.row == "BC") {
+      mark.status = survey::Status::no_access;
+      mark.repeats.clear();
+    }
+  sample.survey.zones[0].area_m2 = base::parse_decimal("16.2");
+  sample.survey.zones[1].area_m2 = base::parse_decimal("57.2");
+  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  const auto text = section(sample, "answer");
+  INFO(text);
+  CHECK(contains(text, "No opinion is given on bottom. Steel was read in zones of 16.2 of 73.4 m² of the shell, 22 %."));
+  CHECK(text.find("No opinion is given") < text.find("Worst remaining"));
+}
+
 TEST_CASE("page one says when nothing usable was read") {
   auto sample = sample::small_survey();
   for (auto &mark : sample.survey.marks) {

@@ -23,6 +23,21 @@ TEST_CASE("figures are tied to their units and the minus is a minus") {
   CHECK(compose::with_sign("-0.20") == "\u22120.20");
 }
 
+TEST_CASE("a length stands as it was written, and in mm with every digit of the conversion") {
+  Fixture f;
+  base::MeasuredError wrong;
+  const auto of = [&](const char *text, base::Unit unit) { return base::parse_measured(text, unit, wrong).value(); };
+  CHECK(compose::as_written(of(".187", base::Unit::inch)) == ".187\u00A0in");
+  CHECK(compose::as_written(of("1 1/4", base::Unit::inch)) == "1\u00A01/4\u00A0in");
+  CHECK(compose::as_written(of("12 ft 6 in", base::Unit::foot)) == "12\u00A0ft\u00A06\u00A0in");
+  CHECK(compose::as_written(of("4.6 mm", base::Unit::inch)) == "4.6\u00A0mm");
+  CHECK(compose::in_mm(of(".187", base::Unit::inch)) == "4.7498");
+  CHECK(compose::in_mm(of("60 thou", base::Unit::inch)) == "1.524");
+  CHECK(compose::in_mm(of("4.60 mm", base::Unit::inch)) == "4.60");
+  CHECK(compose::with_mm(f.scope, of("60 thou", base::Unit::inch)) == "60\u00A0thou (1.524\u00A0mm)");
+  CHECK(compose::with_mm(f.scope, of("5.80", base::Unit::millimetre)) == "5.80\u00A0mm");
+}
+
 TEST_CASE("a limit is printed in full or rounded up, never down") {
   CHECK(compose::limit_text(Length::millimetres(4)) == "4.00");
   CHECK(compose::limit_text(Length::micrometres(3225)) == "3.225");

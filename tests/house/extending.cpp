@@ -63,6 +63,20 @@ TEST_CASE("a decision rule moves the strict way only") {
   test::check_only(sink, Code::layout_loosens, "four-classes");
 }
 
+TEST_CASE("checks of copying are tightened with a source, and not loosened") {
+  const auto copying = [](const std::string &what) { return "policy: {checks: {copying: {source: ours, " + what + "}}}"; };
+  const auto checks = accepted(copying("mirror-apart: 0.8 mm, run-marks: 5, unit-share: 30 %")).policy.copying;
+  CHECK(checks.mirror_apart == base::Length::micrometres(800));
+  CHECK(checks.run_marks == 5);
+  CHECK(checks.unit_share == base::Ratio{3, 10});
+  CHECK(checks.source == "ours");
+  refused(copying("mirror-apart: 1.1 mm"), Code::layout_loosens, "1.0 mm or less");
+  refused(copying("run-marks: 7"), Code::layout_loosens, "6 or less");
+  refused(copying("unit-share: 20 %"), Code::layout_loosens, "25 % or more");
+  refused(copying("agree: 0.2 mm"), Code::layout_loosens, "0.3 mm or more");
+  refused("policy: {checks: {copying: {run-marks: 5}}}", Code::missing_key, "source");
+}
+
 TEST_CASE("nothing is dropped, emptied or re-ordered") {
   refused("cautions: {hot-work: }", Code::layout_loosens, "hot-work");
   refused("cautions: {hot-work: {text: ''}}", Code::layout_loosens);

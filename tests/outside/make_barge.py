@@ -13,8 +13,10 @@ def zone_of(strake):
 
 
 def reading(row, station):
-    """Tenths of a millimetre below the original: a small fixed pattern, no chance."""
-    return 100 - 3 - (row * 7 + station * 11 + row * station) % 6 if row % 12 < 5 else 60 - 2 - (row * 5 + station * 3) % 5
+    """Tenths of a millimetre: the original less a little, scattered without a pattern that repeats, the same each time."""
+    scatter = (row * len(STATIONS) + station + 1) * 2654435761 % 2**32 # Knuth's multiplicative hash
+    scatter = (scatter ^ scatter >> 15) * 2246822519 % 2**32 >> 16
+    return 100 - 3 - scatter % 6 if row % 12 < 5 else 60 - 2 - scatter % 5
 
 
 def names():

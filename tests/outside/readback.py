@@ -8,29 +8,78 @@ import re
 import statistics
 from collections import Counter
 from decimal import ROUND_HALF_EVEN, ROUND_HALF_UP, Decimal
+from fractions import Fraction
 from pathlib import Path
 
 from judge import copy_of, expect, finish, folder, lines, load, need, pages, plain, program, run, surveys, typeset
 
 NUMBER = re.compile(r"^\d+(\.\d+)?$")
+FIGURE = re.compile(r"^(?=[.\d])(\d*\.?\d+|\d+/\d+)\??$")
+# An inch is 25.4 mm exactly (NIST SP 811).
+MM = {"mm": Fraction(1), "in": Fraction("25.4"), "thou": Fraction("0.0254")}
+
+
+def sets_of(survey):
+    sets = load(survey)["readings"]
+    return sets if isinstance(sets, list) else [sets]
+
+
+def all_mm(survey):
+    """Whether every figure is in mm, so that none is printed with its unit."""
+    return all(cell_units(cell, s["unit"]) <= {"mm"} for s in sets_of(survey) for cell in cells_of(survey, s).values())
+
+
+def cell_units(cell, unit):
+    words = cell.split()
+    bare = any(FIGURE.match(w) and not (words[i + 1:] and words[i + 1] in MM) for i, w in enumerate(words))
+    return {w for w in words if w in MM} | ({unit} if bare else set())
+
+
+def with_units(cell, unit):
+    """"0.187 0.188 mm" of a set in inches -> "0.187 in 0.188 mm"."""
+    out = []
+    for word, after in zip(cell.split(), cell.split()[1:] + [""]):
+        out.append(word)
+        if FIGURE.match(word) and after not in MM:
+            out.append(unit)
+    return " ".join(out)
+
+
+def in_mm(shown):
+    """[exact mm] of "0.187 in 4.6 mm" or, without units, of mm."""
+    words = shown.split()
+    return [Fraction(w) * MM.get(after, 1) for w, after in zip(words, words[1:] + [""]) if FIGURE.match(w)]
 
 
 def input_marks(survey):
-    """{(row, station): figures as written, or the status word}"""
+    """{(row, station): figures as they are to be printed, or the status word}"""
+    marks, plain_mm = {}, all_mm(survey)
+    for source in sets_of(survey):
+        for key, cell in cells_of(survey, source).items():
+            assert key not in marks
+            marks[key] = cell if plain_mm else with_units(cell, source["unit"])
+    return marks
+
+
+def cells_of(survey, source):
+    """{(row, station): cell as written} of one set."""
+    if "inline" in source:
+        return {(row, station(at)): cell for row, cells in source["inline"].items() for at, cell in cells.items()}
     marks = {}
-    for source in load(survey)["readings"]:
-        text = [l for l in (survey.parent / source["file"]).read_text().splitlines() if not l.startswith("#")]
-        head, *body = [[cell.strip() for cell in line] for line in csv.reader(text)]
-        for line in body:
-            for row, cell in zip(head[1:], line[1:]):
-                key = (row, station(line[0]))
-                assert key not in marks
+    text = [l for l in (survey.parent / source["file"]).read_text().splitlines() if not l.startswith("#")]
+    head, *body = [[cell.strip() for cell in line] for line in csv.reader(text)]
+    for line in body:
+        for row, cell in zip(head[1:], line[1:]):
+            key = (row, station(line[0]))
+            assert key not in marks
+            if cell != "none-planned":
                 marks[key] = cell
     return marks
 
 
 def station(text):
-    return Decimal(text).normalize()
+    """A number however it is written; feet and inches as they stand."""
+    return Decimal(text).normalize() if NUMBER.match(text) else text
 
 
 def column(line, *heads):
@@ -72,9 +121,10 @@ def reading_lines(pdf, rows):
                     continue
                 if part[0].text in rows and part[0].x0 < heads["stn"].x1:
                     row[i] = part[0].text
-                elif row[i] and NUMBER.match(part[0].text) and abs(part[0].x1 - heads["stn"].x1) < 1:
+                elif row[i] and NUMBER.match(part[0].text) and part[0].x1 <= heads["stn"].x1 + 1:
+                    at = [w for w in part if w.x1 <= heads["stn"].x1 + 1]
                     right = heads["displayed"].x1 + 2
-                    yield row[i], part[0].text, [w.text for w in part[1:] if w.x1 <= right]
+                    yield row[i], " ".join(w.text for w in at), [w.text for w in part[len(at):] if w.x1 <= right], part, heads
 
 
 def printed_marks(pdf, rows):
@@ -83,7 +133,7 @@ def printed_marks(pdf, rows):
 
 
 def figures(cell):
-    return cell if cell and NUMBER.match(cell.split()[0]) else "–"
+    return cell.removesuffix(" rejected") if cell and FIGURE.match(cell.split()[0]) else "–"
 
 
 def differences(survey, printed):
@@ -120,21 +170,36 @@ def printed_summary(pdf, rows):
     return out
 
 
+def decimal(value):
+    """A terminating fraction as a decimal."""
+    return Decimal(value.numerator) / Decimal(value.denominator)
+
+
+def as_mm(text):
+    """A length of the survey file as the pits table prints it: its own digits in mm, else every digit of the conversion."""
+    figure, *unit = text.split()
+    return figure if unit in ([], ["mm"]) else str(decimal(Fraction(figure) * MM[unit[0]]).normalize())
+
+
 def judge_summary(name, pdf, rows):
     printed = {}
-    for row, at, shown in printed_marks(pdf, rows):
-        printed.setdefault(row, []).append((at, shown))
+    for row, at, shown, line, _ in reading_lines(pdf, rows):
+        words = {w.text for w in line}
+        state = "unread" if not FIGURE.match(shown[0]) or {"query", "rejected"} & words else "doubler" if "doubler" in words else "used"
+        printed.setdefault(row, []).append((station(at), " ".join(shown), state))
     table = printed_summary(pdf, rows)
     expect(set(table) == set(rows), f"{name}: the summary names every row: {set(rows) ^ set(table)}")
     for row in set(table) & set(printed):
-        read = [(min(map(Decimal, shown.split())), at) for at, shown in printed[row] if NUMBER.match(shown.split()[0])]
+        read = [(decimal(min(in_mm(shown))), at) for at, shown, state in printed[row] if state == "used"]
+        n_doubler = sum(state == "doubler" for _, _, state in printed[row])
         values = [v for v, _ in read]
         mean = sum(values) / len(values)
         # Exact halves aside, the two ways of rounding agree.
         means = {str(mean.quantize(Decimal("0.01"), how)) for how in (ROUND_HALF_EVEN, ROUND_HALF_UP)}
         planned, n_read, used, least, mean_said, worst = table[row]
-        expect((int(planned), int(n_read), int(used)) == (len(printed[row]), len(read), len(read)), f"{name} {row}: counts {table[row]} against {len(printed[row])} and {len(read)}")
-        expect(Decimal(least) == min(values), f"{name} {row}: least {least}, not {min(values)}")
+        expect((int(planned), int(n_read), int(used)) == (len(printed[row]), len(read) + n_doubler, len(read)), f"{name} {row}: counts {table[row]} against {len(printed[row])} and {len(read)}")
+        shown_mm = min(values) if min(values).as_tuple().exponent >= -2 else min(values).quantize(Decimal(least), ROUND_HALF_UP)
+        expect(Decimal(least) == shown_mm, f"{name} {row}: least {least}, not {min(values)}")
         expect(mean_said in means, f"{name} {row}: mean {mean_said}, not {means}")
         where = worst.split()
         expect(where[0] == row and (min(values), station(where[1])) in read, f"{name} {row}: worst at {worst}")
@@ -209,7 +274,7 @@ def judge(survey, pdf):
     printed = printed_marks(pdf, rows)
     lacking, extra = differences(survey, printed)
     expect(not lacking and not extra, f"{name}: readings lacking {list(lacking)[:4]}, too much {list(extra)[:4]}")
-    wanted = Counter((key, p["at"].split()[1], p["adjacent"], p["depth"], p["at"].split()[0]) for key, p in pits.items())
+    wanted = Counter((key, p["at"].split()[1], as_mm(p["adjacent"]), as_mm(p["depth"]), p["at"].split()[0]) for key, p in pits.items())
     got = Counter(printed_pits(pdf, pits))
     expect(wanted == got, f"{name}: pits lacking {list(wanted - got)[:4]}, too much {list(got - wanted)[:4]}")
     print(f"{name}: {len(printed)} marks and {sum(got.values())} pits read back")

@@ -50,6 +50,13 @@ namespace strakebook::base {
   X(coating_unused, "SB0423", "a coating thickness that no reading of its set needs")                                  \
   X(pit_count, "SB0425", "a declared count of pits that is not the number listed")                                      \
   X(pits_unmeasured, "SB0426", "pitting over the share of area, and fewer pits measured than it asks for")             \
+  X(doubler_figures, "SB0430", "readings of a doubler that disagree with each other or with its declared thickness")    \
+  X(digits_swapped, "SB0431", "a reading that would fit its neighbours with two digits exchanged")                     \
+  X(mirror_differs, "SB0432", "a reading far from the same place on the other side")                                   \
+  X(readings_repeated, "SB0433", "the same run of readings in two places")                                             \
+  X(row_shifted, "SB0434", "a row that fits the other side better when moved by one station")                          \
+  X(pit_swapped, "SB0435", "a pit whose depth may be what was left")                                                   \
+  X(other_unit, "SB0436", "a reading that another unit would explain")                                                 \
   X(required_missing, "SB0501", "a final report lacks something required")                                             \
   X(conflict_unanswered, "SB0502", "criteria contradict each other and no answer is given")                            \
   X(answer_incomplete, "SB0503", "an answer to a conflict lacks a criterion, a mark or a full sentence")               \

@@ -63,6 +63,24 @@ std::string refloat_word(const Scope &scope, const survey::Words &advice) {
   return scope.say("refloat.no-opinion");
 }
 
+/// Where no opinion is given, and how much of the shell was read at all; nothing where every zone was read and judged.
+Inlines not_judged(const Scope &scope) {
+  std::vector<std::string> zones;
+  for (const auto &decision : scope.survey().decisions)
+    if (decision.action == policy::no_opinion)
+      zones.push_back(zone_name(scope, decision.zone));
+  Inlines out;
+  if (!zones.empty())
+    out = plain(" ") + content::strong(scope.say("answer.no-opinion", {{"zones", join_and(scope, zones)}}));
+  const auto &read = scope.assessment().read_m2, &shell = scope.assessment().shell_m2;
+  if (!read || *read == *shell)
+    return out;
+  const auto m2 = [](Ratio area) { return base::to_text(base::round_to(area, 1)); };
+  const Ratio share = base::reduced({read->num * shell->den, read->den * shell->num});
+  return out + plain(" " + scope.say_computed("answer.read-area", {{"read", m2(*read)}, {"shell", m2(*shell)},
+                                                                   {"share", percent(scope, share)}}));
+}
+
 std::vector<Block> refloat(const Scope &scope) {
   const auto &answer = scope.survey().answer;
   std::vector<Block> out = {eyebrow(scope.say("answer.refloat"))};
@@ -79,7 +97,7 @@ std::vector<Block> refloat(const Scope &scope) {
        {"cleaned", conditions.cleaned ? plain(conditions.cleaned->value ? scope.say("answer.cleaned")
                                                                         : scope.say("answer.not-cleaned"))
                                       : not_given(scope)}});
-  out.push_back(paragraph(std::move(water), look::answer));
+  out.push_back(paragraph(std::move(water) + not_judged(scope), look::answer));
   return out;
 }
 

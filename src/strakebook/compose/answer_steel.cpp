@@ -97,7 +97,7 @@ std::vector<Block> worst_loss(const Scope &scope) {
   const auto text = scope.tell_computed("answer.worst-loss-text",
                                         {{"share", content::strong(lost)},
                                          {"place", link(subject_target(scope, id), subject_place(scope, id))},
-                                         {"original", plain(as_written(original.nominal))},
+                                         {"original", plain(with_mm(scope, original.nominal))},
                                          {"basis", plain(original.basis)}});
   out.push_back(paragraph(text.text(), look::answer));
   return out;

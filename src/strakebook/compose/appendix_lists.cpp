@@ -89,24 +89,40 @@ std::string rule_in_short(const Scope &scope) {
                     {"source", doubt.source}});
 }
 
+std::string copying_words(const Scope &scope) {
+  const auto &checks = scope.policy().copying;
+  return scope.say("appendices.rule-copying-text",
+                   {{"agree", unit_mm(scope, base::mm_exact(checks.agree, 1))},
+                    {"mirror", unit_mm(scope, base::mm_exact(checks.mirror_apart, 1))},
+                    {"run", std::to_string(checks.run_marks)},
+                    {"odds", std::to_string(checks.run_odds)},
+                    {"apart", unit_mm(scope, base::mm_exact(checks.shift_apart, 1))},
+                    {"stations", std::to_string(checks.shift_marks)},
+                    {"part", share_words(scope, checks.shift_part)},
+                    {"pit", share_words(scope, checks.pit_share)},
+                    {"unit", share_words(scope, checks.unit_share)},
+                    {"source", checks.source}});
+}
+
 } // namespace
 
 content::Block rules_used(const Scope &scope) {
   const auto &policy = scope.policy();
   Entries entries;
   add(entries, scope.say("appendices.rule-doubt"), plain(rule_in_short(scope)));
+  add(entries, scope.say("appendices.rule-few"),
+      plain(scope.say("appendices.rule-few-text", {{"marks", std::to_string(policy.least_marks)},
+                                                   {"share", share_words(scope, policy.least_read)}})));
+  add(entries, scope.say("appendices.rule-ladder"), plain(policy.ladder.source));
+  add(entries, scope.say("appendices.rule-spot"),
+      plain(scope.say("appendices.rule-spot-text", {{"n", figure(policy.spot_check_per_m2)}})));
   const std::string intense = tied(figure(policy.pitting.intense_over_percent), scope.say("voice.percent"));
   add(entries, scope.say("appendices.rule-extent"),
       scope.tell("appendices.rule-extent-text", {{"page", page_link(section_id("criteria"))},
                                                  {"least", plain(std::to_string(policy.pitting.least_measured))},
                                                  {"over", plain(intense)},
                                                  {"source", plain(policy.pitting.source)}}));
-  add(entries, scope.say("appendices.rule-ladder"), plain(policy.ladder.source));
-  add(entries, scope.say("appendices.rule-few"),
-      plain(scope.say("appendices.rule-few-text", {{"marks", std::to_string(policy.least_marks)},
-                                                   {"share", share_words(scope, policy.least_read)}})));
-  add(entries, scope.say("appendices.rule-spot"),
-      plain(scope.say("appendices.rule-spot-text", {{"n", figure(policy.spot_check_per_m2)}})));
+  add(entries, scope.say("appendices.rule-copying"), plain(copying_words(scope)));
   add(entries, scope.say("appendices.rule-repeats"),
       plain(unit_mm(scope, base::mm_exact(policy.repeat_spread, 1))));
   add(entries, scope.say("appendices.rule-jump"),

@@ -25,7 +25,7 @@ std::string rows_words(const Scope &scope, std::string_view zone) {
 
 std::string original_words(const Scope &scope, const survey::Original &original) {
   return scope.say("assessment.original",
-                   {{"nominal", as_written(original.nominal)}, {"basis", original.basis}});
+                   {{"nominal", with_mm(scope, original.nominal)}, {"basis", original.basis}});
 }
 
 /// n used of n read, least, mean and greatest: never a mean without its low mark.
@@ -42,11 +42,13 @@ Sentence general(const Scope &scope, const assess::ZoneResult &zone) {
 /// The closed sum under the worst pit.
 Sentence pit_sum(const Scope &scope, const assess::ZoneResult &zone, const survey::Pit &pit,
                 const assess::Subject &subject) {
-  return scope.tell_computed("assessment.pit",
-                    {{"pit", link(pit_id(pit.id), pit.id)},
-                     {"adjacent", plain(as_written(pit.adjacent))},
-                     {"depth", plain(as_written(pit.depth))},
-                     {"left", plain(unit_mm(scope, remaining_text(scope, zone.zone, subject.remaining)))}});
+  // Converted figures have more digits than a gauge shows: the sum is given with all of them, so that it closes.
+  const bool converted = pit.adjacent.unit != base::Unit::millimetre || pit.depth.unit != base::Unit::millimetre;
+  const std::string left = converted ? base::mm_exact(subject.remaining) : remaining_text(scope, zone.zone, subject.remaining);
+  return scope.tell_computed("assessment.pit", {{"pit", link(pit_id(pit.id), pit.id)},
+                                                {"adjacent", plain(with_mm(scope, pit.adjacent))},
+                                                {"depth", plain(with_mm(scope, pit.depth))},
+                                                {"left", plain(unit_mm(scope, left))}});
 }
 
 /// The rule of a figure, and where a share of the original follows it, what that is a share of.

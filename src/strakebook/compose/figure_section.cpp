@@ -78,8 +78,8 @@ content::Drawing worst_section(const Scope &scope) {
               result->governs ? "limit-governs" : "limit");
   const std::string left = remaining_text(scope, zone->zone, subject->remaining);
   if (pit != nullptr) {
-    add_dimension(out, -half_width * 0.8, 0, level, pit->adjacent.raw);
-    add_dimension(out, 0, remaining, level, pit->depth.raw);
+    add_dimension(out, -half_width * 0.8, 0, level, in_mm(pit->adjacent));
+    add_dimension(out, 0, remaining, level, in_mm(pit->depth));
   }
   add_dimension(out, pit == nullptr ? -half_width / 2 : 0, 0, remaining, left);
   add_label(out, {half_width, 0}, plain(" " + scope.say("section.inside")), Anchor::left, Level::middle);

@@ -56,11 +56,28 @@ std::string unit_mm(const Scope &scope, std::string_view figure) {
   return tied(figure, scope.say("voice.mm"));
 }
 
+std::string untorn(std::string_view text) {
+  std::string out;
+  for (const char c : text)
+    out += c == ' ' ? std::string(no_break) : std::string(1, c);
+  return out;
+}
+
 std::string as_written(const base::Measured &value) {
-  const auto blank = value.raw.find(' ');
-  if (blank == std::string::npos)
-    return tied(value.raw, base::name_of(value.unit));
-  return tied(std::string_view(value.raw).substr(0, blank), std::string_view(value.raw).substr(blank + 1));
+  const std::string text = untorn(value.raw);
+  return base::unit_written(value) ? text : tied(text, base::name_of(value.unit));
+}
+
+std::string in_mm(const base::Measured &value) {
+  if (value.unit != base::Unit::millimetre)
+    return base::mm_exact(value.value, 1);
+  return value.raw.substr(0, value.raw.find_first_of(" ?"));
+}
+
+std::string with_mm(const Scope &scope, const base::Measured &value) {
+  if (value.unit == base::Unit::millimetre)
+    return as_written(value);
+  return scope.say("voice.with-mm", {{"written", as_written(value)}, {"mm", unit_mm(scope, in_mm(value))}});
 }
 
 std::string figure(const base::Decimal &value) { return with_minus(base::to_text(value)); }

@@ -18,7 +18,7 @@ using content::operator+;
 namespace {
 
 content::Cell figure_cell(const Scope &scope, const std::optional<base::Measured> &value) {
-  return value ? cell(value->raw) : cell(not_given(scope));
+  return value ? cell(in_mm(*value)) : cell(not_given(scope));
 }
 
 content::Cell off_cell(const Scope &scope, const std::optional<Length> &off) {
@@ -58,9 +58,9 @@ std::string why_indicative(const Scope &scope, const survey::Gauge &gauge, const
 std::string correction_words(const Scope &scope, const survey::Gauge &gauge, const Correction &correction) {
   switch (correction.by) {
   case Correction::By::before:
-    return scope.say("corrections.before", {{"shown", gauge.before->raw}, {"block", gauge.block->raw}});
+    return scope.say("corrections.before", {{"shown", in_mm(*gauge.before)}, {"block", in_mm(*gauge.block)}});
   case Correction::By::after:
-    return scope.say("corrections.after", {{"shown", gauge.after->raw}, {"block", gauge.block->raw}});
+    return scope.say("corrections.after", {{"shown", in_mm(*gauge.after)}, {"block", in_mm(*gauge.block)}});
   case Correction::By::true_velocity:
     return scope.say("corrections.velocity",
                      {{"true", figure(*gauge.true_velocity)}, {"set", figure(*survey::velocity_set(gauge))}});

@@ -90,6 +90,7 @@ std::string short_word(const Scope &scope, const survey::Mark &mark) {
   case survey::Status::no_access: return scope.say("map.no-access");
   case survey::Status::weld_or_fitting: return scope.say("map.fitting");
   case survey::Status::rejected: return scope.say("map.rejected");
+  case survey::Status::queried: return scope.say("map.queried");
   case survey::Status::read: break;
   }
   return {};

@@ -3,6 +3,7 @@
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/original_parts.h"
+#include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/tables.h"
 #include "strakebook/compose/thickness.h"
 #include "strakebook/compose/told.h"
@@ -47,7 +48,9 @@ content::Block zones_table(const Scope &scope, Numbering &numbering) {
   std::vector<content::Row> rows;
   for (const auto &zone : scope.survey().zones) {
     const auto &result = assess::zone_result(scope.assessment(), zone.id);
-    rows.push_back(row({cell(content::strong(zone.name.text)), cell(zone.original.nominal.raw + told_sign(scope, result.told)),
+    content::Cell nominal = thickness_cell(zone.original.nominal);
+    nominal.text = std::move(nominal.text) + plain(told_sign(scope, result.told));
+    rows.push_back(row({cell(content::strong(zone.name.text)), std::move(nominal),
                         cell(zone.original.basis), cell(answer_to(scope, zone.original.source)),
                         cell(tolerance_words(scope, zone, result)), cell(interval(scope, zone))},
                        original_id(zone.id), zone.original.span));

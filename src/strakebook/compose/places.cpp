@@ -20,9 +20,7 @@ std::string stretch(const Scope &scope, const survey::Reach &reach) {
 } // namespace
 
 std::string tied_mark(std::string_view mark) {
-  const auto blank = mark.find(' ');
-  return blank == std::string_view::npos ? std::string(mark)
-                                         : tied(mark.substr(0, blank), mark.substr(blank + 1));
+  return untorn(mark);
 }
 
 std::string row_words(const Scope &scope, std::string_view row) {

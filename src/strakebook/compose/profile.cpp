@@ -153,10 +153,13 @@ void add_limits(Drawing &to, const Scope &scope, const Frame &frame, const surve
   }
 }
 
-void add_pits(Drawing &to, const Frame &frame, const std::vector<const survey::Pit *> &pits, double lane) {
+/// `behind`: thickness of the plate under the one that a pit is in; none unless it is on a doubler.
+template <class Behind>
+void add_pits(Drawing &to, const Frame &frame, const std::vector<const survey::Pit *> &pits, double lane, Behind behind) {
   for (const auto *pit : pits) {
-    const double x = metres_of(pit->at.station), mouth = mm_of(pit->adjacent.value);
-    const double apex = std::max(0.0, mm_of(pit->adjacent.value - pit->depth.value));
+    const double x = metres_of(pit->at.station), inner = mm_of(behind(*pit));
+    const double mouth = inner + mm_of(pit->adjacent.value);
+    const double apex = inner + std::max(0.0, mm_of(pit->adjacent.value - pit->depth.value));
     add_area(to, {{x - mouth_half, mouth}, {x, apex}, {x + mouth_half, mouth}}, "gone");
     add_line(to, {{x - mouth_half, mouth}, {x, apex}, {x + mouth_half, mouth}}, "axis");
     if (!frame.halves) continue;
@@ -206,7 +209,10 @@ Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) 
   out.pad_bottom = "profile-bottom";
   add_plate(out, frame, stations, mm_of(original.nominal));
   add_original(out, frame, original);
-  add_pits(out, frame, pits_on(scope, row.id), out.y1);
+  add_pits(out, frame, pits_on(scope, row.id), out.y1, [&](const survey::Pit &pit) {
+    const auto index = static_cast<std::size_t>(&pit - scope.survey().pits.data());
+    return scope.assessment().pits[index].doubler.empty() ? Length{} : zone.original.nominal.value;
+  });
   add_limits(out, scope, frame, zone, mm_of(original.nominal));
   if (frame.halves) add_words(out, scope, stations, mm_of(original.nominal));
   add_line(out, {{frame.x0, 0}, {frame.x1, 0}}, "inside-face");

@@ -7,6 +7,13 @@ using content::operator+;
 
 content::Cell dash_cell(const Scope &scope) { return cell(content::soft(scope.say("voice.dash"))); }
 
+content::Cell thickness_cell(const base::Measured &value) {
+  if (value.unit == base::Unit::millimetre) return cell(in_mm(value));
+  Inlines text = plain(in_mm(value));
+  text.emplace_back(content::LineBreak{});
+  return cell(std::move(text) + content::soft(as_written(value)));
+}
+
 content::Cell share_cell(const Scope &scope, const std::optional<assess::LossShare> &share) {
   if (!share) return dash_cell(scope);
   Inlines text = plain(percent_figure(scope, share->nominal));

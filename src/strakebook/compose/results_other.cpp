@@ -3,30 +3,11 @@
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/tables.h"
 
-/// Doublers, what eye and hammer found, and what was looked for and not found.
+/// What eye and hammer found, and what was looked for and not found.
 namespace strakebook::compose {
 
 using content::plain;
 using content::operator+;
-
-std::vector<content::Block> doublers(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, "plain", scope.tell("doublers.caption"),
-                              {column(scope.say("doublers.id")), column(scope.say("doublers.over")),
-                               column(scope.say("doublers.outer"), Align::decimal, scope.say("voice.mm")), column(scope.say("doublers.edges")),
-                               column(scope.say("doublers.plugs")), column(scope.say("doublers.drum")), stretching(scope.say("doublers.note")),
-                               column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))});
-  std::vector<content::Row> rows;
-  for (const auto &one : scope.survey().doublers)
-    rows.push_back(row({cell(content::strong(one.id)), cell(reach_words(scope, one.over)), one.outer ? cell(one.outer->raw) : dash_cell(scope),
-                        cell(answer_to(scope, one.edges)), cell(answer_to(scope, one.plugs)), cell(answer_to(scope, one.drumminess)),
-                        cell(prose(scope, one.note.text)), cell(photo_links(scope, one.photos))},
-                       doubler_id(one.id), one.span));
-  add_rows(table, std::move(rows));
-  table.notes = {plain(scope.say("doublers.not-proven"))};
-  std::vector<content::Block> out = {sub_heading(scope, numbering, scope.say("doublers.title"))};
-  out.push_back(block(std::move(table), "table/doublers"));
-  return out;
-}
 
 namespace {
 

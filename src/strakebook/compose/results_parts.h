@@ -18,6 +18,8 @@ std::vector<content::Block> notes_and_none_found(const Scope &scope, Numbering &
 content::Cell share_cell(const Scope &scope, const std::optional<assess::LossShare> &share);
 /// The margin over a limit, with its sign.
 content::Cell margin_cell(const Scope &scope, const std::optional<assess::Standing> &standing);
+/// A thickness in a column of mm; where it was not written in mm, as written on a line under it.
+content::Cell thickness_cell(const base::Measured &value);
 /// A dash.
 content::Cell dash_cell(const Scope &scope);
 /// Numbers of the photographs taken at a place, as links.

@@ -22,6 +22,21 @@ content::Cell optional_cell(const Scope &scope, const std::optional<base::Decima
   return value ? cell(figure(*value)) : dash_cell(scope);
 }
 
+/// A pit's name, and the doubler that it is on.
+content::Cell pit_cell(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result) {
+  Inlines text = content::strong(pit.id);
+  if (result.doubler.empty()) return cell(std::move(text));
+  text.emplace_back(content::LineBreak{});
+  return cell(std::move(text) + content::italic(scope.say("pits.on-doubler", {{"doubler", result.doubler}})));
+}
+
+std::vector<std::string> on_doublers(const Scope &scope) {
+  std::vector<std::string> out;
+  for (const auto &result : scope.assessment().pits)
+    if (!result.doubler.empty()) out.push_back(scope.survey().pits[result.pit].id);
+  return out;
+}
+
 content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest, bool low) {
   const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
   const auto limit = main_limit(scope, zone.id);
@@ -31,9 +46,12 @@ content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::P
   glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
                              limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.judged()),
                              widest});
-  std::vector<content::Cell> cells = {cell(content::strong(pit.id)), cell(pit.at.row), cell(pit.at.station.raw), cell(pit.adjacent.raw), cell(pit.depth.raw),
-              std::move(remaining), std::move(glyph), cell(short_mm(result.loss)), share_cell(scope, result.share),
-              margin_cell(scope, result.standing), pit.across ? cell(pit.across->raw) : dash_cell(scope),
+  const bool hull = result.doubler.empty();
+  if (!hull) glyph.glyph = doubler_glyph(zone.original.nominal.value, result.remaining, widest);
+  std::vector<content::Cell> cells = {pit_cell(scope, pit, result), cell(pit.at.row), cell(untorn(pit.at.station.raw)), thickness_cell(pit.adjacent), thickness_cell(pit.depth),
+              std::move(remaining), std::move(glyph), hull ? cell(short_mm(result.loss)) : dash_cell(scope),
+              share_cell(scope, result.share), margin_cell(scope, result.standing),
+              pit.across ? thickness_cell(*pit.across) : dash_cell(scope),
               optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
               cell(photo_links(scope, pit.photos))};
   if (low) cells.insert(cells.begin() + after_remaining, result.low ? cell(low_text(scope, zone.id, *result.low)) : dash_cell(scope));
@@ -91,6 +109,8 @@ content::Block pits_table(const Scope &scope, Numbering &numbering) {
     table.notes.push_back(extent_line(scope, zone, result));
   }
   if (any_told) table.notes.push_back(told_legend(scope));
+  if (const auto outer = on_doublers(scope); !outer.empty())
+    table.notes.push_back(plain(scope.say_computed("pits.outer-note", {{"pits", join_and(scope, outer)}})));
   return block(std::move(table), "table/pits");
 }
 

@@ -25,6 +25,7 @@ struct RowView {
   const survey::Zone &zone;
   std::optional<DrawnLimit> limit;
   Length widest;
+  bool with_units = false; ///< some figure of this survey was not noted in mm
   bool weak = false; ///< the original is told and not proved: neither it nor a loss is printed
   bool low = false;  ///< the table has a column for the low side
   bool told = false; ///< the original is what somebody told, and its losses with it
@@ -38,9 +39,16 @@ PhotosAt photos_at_marks(const Scope &scope) {
   return out;
 }
 
-std::string displayed(const Scope &scope, const survey::Mark &mark) {
+/// Whether any figure was noted in another unit than mm: then every figure carries its unit, and a column gives it in mm.
+bool other_units(const Scope &scope) {
+  return std::ranges::any_of(scope.survey().marks, [](const survey::Mark &mark) {
+    return std::ranges::any_of(mark.repeats, [](const base::Measured &one) { return one.unit != base::Unit::millimetre; });
+  });
+}
+
+template <class Figure> std::string repeats(const Scope &scope, const survey::Mark &mark, Figure figure) {
   std::string text;
-  for (const auto &repeat : mark.repeats) text += (text.empty() ? "" : "  ") + repeat.raw;
+  for (const auto &repeat : mark.repeats) text += (text.empty() ? "" : "  ") + figure(repeat);
   return text.empty() ? scope.say("voice.dash") : text;
 }
 
@@ -51,6 +59,10 @@ Inlines single_echo(const Scope &scope, const assess::MarkResult &result, bool f
                                                          {"most", fixed_mm(result.over_read->most, 2)}})
                        : scope.say("results.over-read-open");
   return plain(first ? words : scope.say("results.because", {{"why", words}}));
+}
+
+std::string displayed(const Scope &scope, const survey::Mark &mark, bool with_units) {
+  return repeats(scope, mark, [&](const base::Measured &one) { return with_units ? as_written(one) : one.raw; });
 }
 
 Inlines status_of(const Scope &scope, const survey::Mark &mark, const assess::MarkResult &result) {
@@ -89,7 +101,8 @@ content::Row mark_row(const Scope &scope, const RowView &view, const survey::Mar
                       const PhotosAt &photos) {
   const auto at = photos.find(mark.id());
   const Inlines pictures = at == photos.end() ? Inlines{} : photo_links(scope, at->second);
-  std::vector<content::Cell> cells = {cell(mark.station.raw), cell(content::soft(displayed(scope, mark)))};
+  std::vector<content::Cell> cells = {cell(untorn(mark.station.raw)), cell(content::soft(displayed(scope, mark, view.with_units)))};
+  if (view.with_units) cells.push_back(cell(content::soft(repeats(scope, mark, in_mm))));
   if (result.used) {
     cells.push_back(cell(content::strong(remaining_text(scope, view.zone.id, result.remaining))));
     if (view.low) cells.push_back(result.low ? cell(low_text(scope, view.zone.id, *result.low)) : dash_cell(scope));
@@ -118,7 +131,7 @@ std::vector<base::Measured>::const_iterator least_of(const survey::Mark &mark) {
 bool may_be_narrow(const Scope &scope) {
   return std::ranges::all_of(scope.assessment().marks, [&](const assess::MarkResult &result) {
     const survey::Mark &mark = scope.survey().marks[result.mark];
-    if (displayed(scope, mark).size() > most_figures) return false;
+    if (displayed(scope, mark, false).size() > most_figures) return false;
     if (!result.used) return true;
     const std::string &zone = survey::zone_of_row(scope.survey(), mark.row).id;
     const std::size_t lowest_alone = result.lowest_of_row ? 1 : 0;
@@ -148,7 +161,7 @@ content::Row narrow_mark_row(const Scope &scope, const RowView &view, const surv
     cells.push_back(share_cell(scope, result.share));
     cells.push_back(margin_cell(scope, result.standing));
   } else {
-    cells.push_back(cell(content::soft(displayed(scope, mark))));
+    cells.push_back(cell(content::soft(displayed(scope, mark, false))));
     cells.push_back(cell(status_of(scope, mark, result)));
     cells.back().across = 3;
   }
@@ -167,10 +180,10 @@ Inlines group_head(const Scope &scope, const RowView &view) {
   return content::strong(view.row.id) + plain("  " + row_words(scope, view.row.id)) + content::soft("   " + about);
 }
 
-std::vector<content::Column> reading_columns(const Scope &scope, bool low) {
+std::vector<content::Column> reading_columns(const Scope &scope, bool with_units, bool low) {
   const std::string mm = scope.say("voice.mm");
   std::vector<content::Column> columns = {column(scope.say("results.station"), Align::right, std::string(base::name_of(scope.survey().datum.station_unit))),
-          column(scope.say("results.displayed"), Align::right, mm),
+          column(scope.say("results.displayed"), Align::right, with_units ? scope.say("results.as-noted") : mm),
           column(scope.say("results.remaining"), Align::decimal, mm),
           column(scope.say("results.original"), Align::decimal, mm),
           column(scope.say("results.loss"), Align::decimal, mm),
@@ -179,8 +192,9 @@ std::vector<content::Column> reading_columns(const Scope &scope, bool low) {
           column(scope.say("results.section"), Align::left, scope.say("results.section-unit")),
           stretching(scope.say("results.status")),
           column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
-  constexpr std::ptrdiff_t after_remaining = 3;
+  constexpr std::ptrdiff_t after_displayed = 2, after_remaining = 3;
   if (low) columns.insert(columns.begin() + after_remaining, column(scope.say("results.low"), Align::decimal, mm));
+  if (with_units) columns.insert(columns.begin() + after_displayed, column(scope.say("results.converted"), Align::right, mm));
   return columns;
 }
 
@@ -231,12 +245,12 @@ Inlines share_note(const Scope &scope) {
 } // namespace
 
 content::Block readings_table(const Scope &scope, Numbering &numbering) {
-  const bool low = any_mark_lowered(scope), narrow = !low && may_be_narrow(scope);
+  const bool low = any_mark_lowered(scope), with_units = other_units(scope), narrow = !low && !with_units && may_be_narrow(scope);
   auto table = narrow ? labelled_table(scope, numbering, "readings-abreast", scope.tell("results.readings-narrow-caption"),
                                        narrow_columns(scope))
                       : labelled_table(scope, numbering, "readings",
                                        scope.tell("results.readings-caption", {{"how", plain(how_reduced(scope))}}),
-                                       reading_columns(scope, low));
+                                       reading_columns(scope, with_units, low));
   const PhotosAt photos = photos_at_marks(scope);
   const Length widest = widest_plate(scope);
   bool any_told = false;
@@ -245,7 +259,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
   for (const auto &one : scope.survey().rows) {
     const auto &zone = survey::zone_of_row(scope.survey(), one.id);
     const auto &result = assess::zone_result(scope.assessment(), zone.id);
-    const RowView view{one, zone, main_limit(scope, zone.id), widest, result.weak_basis, low, result.told};
+    const RowView view{one, zone, main_limit(scope, zone.id), widest, with_units, result.weak_basis, low, result.told};
     any_told = any_told || view.told || (view.limit && view.limit->told);
     content::RowGroup group{.head = group_head(scope, view), .id = "row/" + one.id, .rows = {}};
     for (const std::size_t i : marks[one.id]) {
@@ -256,6 +270,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
     if (!group.rows.empty()) table.groups.push_back(std::move(group));
   }
   table.notes = {share_note(scope) + plain(" " + scope.say("results.section-note"))};
+  if (with_units) table.notes.push_back(plain(scope.say("results.units-note")));
   for (auto &note : low_notes(scope, low)) table.notes.push_back(std::move(note));
   if (any_told) table.notes.push_back(told_legend(scope));
   return block(std::move(table), "table/readings");

@@ -77,9 +77,13 @@ std::string next_figure(const Scope &scope, Numbering &numbering); ///< "Figure 
 std::string with_minus(std::string figure);                  ///< "-0.20" -> "−0.20"
 std::string with_sign(std::string figure);                   ///< "0.20" -> "+0.20", "-0.20" -> "−0.20"
 std::string tied(std::string_view figure, std::string_view unit); ///< "5.8", "mm" -> "5.8 mm"
+std::string untorn(std::string_view text);                   ///< every blank tied: "57 ft 6 in"
 std::string fixed_mm(Length value, int places);              ///< rounded: "5.80", no unit
 std::string unit_mm(const Scope &scope, std::string_view figure); ///< "5.8" -> "5.8 mm"
 std::string as_written(const base::Measured &value);         ///< as written, with its unit: "18.0 m"
+std::string in_mm(const base::Measured &value);              ///< its own digits if it was written in mm, else every digit in mm
+/// As written; where that was not in mm, with the exact mm behind it: "0.187 in (4.7498 mm)".
+std::string with_mm(const Scope &scope, const base::Measured &value);
 std::string figure(const base::Decimal &value);              ///< "0.10"
 /// A thickness with at least one decimal and as many more as keep it clear of every limit used in this survey.
 std::string remaining_text(const Scope &scope, const std::string &zone, Length value);

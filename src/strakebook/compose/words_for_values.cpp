@@ -59,6 +59,8 @@ std::string status_word(const Scope &scope, survey::Status status) {
     return scope.say("status.weld-or-fitting");
   case survey::Status::rejected:
     return scope.say("status.rejected");
+  case survey::Status::queried:
+    return scope.say("status.queried");
   }
   return {};
 }

@@ -97,10 +97,26 @@ void read_single_echo(const YamlNode &node, policy::SingleEcho &into, Diagnostic
                "least, and a most that is not below it");
 }
 
+void read_copying(const YamlNode &node, policy::CopyingChecks &into, Diagnostics &sink) {
+  Binding(sink)
+      .need("agree", into.agree)
+      .need("mirror-apart", into.mirror_apart)
+      .need("run-marks", into.run_marks)
+      .need("run-odds", into.run_odds)
+      .need("shift-marks", into.shift_marks)
+      .need("shift-apart", into.shift_apart)
+      .need("shift-part", into.shift_part)
+      .need("pit-share", into.pit_share)
+      .need("unit-share", into.unit_share)
+      .need("source", into.source)
+      .apply(node);
+}
+
 void read_checks(const YamlNode &node, policy::Policy &into, Diagnostics &sink) {
   Binding(sink)
       .need("repeat-spread", into.repeat_spread)
       .need("neighbour-jump", into.neighbour_jump)
+      .by("copying", true, [&](const YamlNode &n) { read_copying(n, into.copying, sink); })
       .need("block-agreement", into.block_agreement)
       .need("retake-within", into.retake_within)
       .by("single-echo-factor", true,

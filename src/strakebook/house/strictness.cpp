@@ -41,6 +41,15 @@ const std::vector<Direction> &directions() {
       {{"cautions", "*", "when"}, Way::to_always},
       {{"policy", "checks", "repeat-spread"}, Way::down},
       {{"policy", "checks", "neighbour-jump"}, Way::down},
+      {{"policy", "checks", "copying", "agree"}, Way::up},
+      {{"policy", "checks", "copying", "mirror-apart"}, Way::down},
+      {{"policy", "checks", "copying", "run-marks"}, Way::down},
+      {{"policy", "checks", "copying", "run-odds"}, Way::down},
+      {{"policy", "checks", "copying", "shift-marks"}, Way::down},
+      {{"policy", "checks", "copying", "shift-apart"}, Way::down},
+      {{"policy", "checks", "copying", "shift-part"}, Way::up},
+      {{"policy", "checks", "copying", "pit-share"}, Way::down},
+      {{"policy", "checks", "copying", "unit-share"}, Way::up},
       {{"policy", "checks", "block-agreement"}, Way::down},
       {{"policy", "checks", "retake-within"}, Way::up},
       {{"policy", "checks", "single-echo-factor", "least"}, Way::up},
@@ -75,6 +84,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "extent"}, "source"},
                                           {{"policy", "pitting"}, "source"},
                                           {{"policy", "local-area"}, "source"},
+                                          {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
   return table;
 }

@@ -100,6 +100,55 @@ TEST_CASE("marks to the square metre, and the spot check below one") {
   CHECK(sample::assessed(survey.made).spot_check);
 }
 
+TEST_CASE("a figure held for query is not read: it is in no minimum, no mean and no verdict") {
+  auto survey = mixed();
+  survey.mark("PW", "9", "7.9375/0.1");
+  survey.made.marks.back().status = Status::queried;
+  const auto result = sample::assessed(survey.made);
+  CHECK(result.coverage.not_read.at(Status::queried) == 1);
+  CHECK(result.coverage.planned == 10);
+  CHECK(result.coverage.read == 5);
+  CHECK(result.marks.back().left_out == "queried");
+  CHECK(result.zones[0].min == length("5.5"));
+  CHECK(result.zones[0].max == length("5.9"));
+  const auto json = nlohmann::json::parse(assess::json(survey.made, result));
+  CHECK(json["marks"].back()["displayed"][0] == "7.9375 mm");
+  CHECK(json["marks"].back()["displayed_mm"][0] == "7.9375");
+}
+
+TEST_CASE("a pit on a doubler is in the outer plate: it is the worst of nothing") {
+  auto survey = mixed();
+  survey.pit("P1", "PW", "8", "3.9", "2.0").pit("P2", "PW", "1", "5.8", "0.5");
+  const auto with_hull = sample::assessed(survey.made);
+  CHECK(with_hull.worst == "P1");
+  survey.made.doublers = {{.id = "D1", .over = {.rows = {"PW"}, .from = sample::station("7"), .to = sample::station("9")},
+                           .outer = sample::mm("4.0")}};
+  survey.made.doublers[0].from_inside =
+      survey::InnerReading{.reading = sample::mm("3.4"), .at = {.row = "PW", .station = sample::station("8")}, .gauge = "ut"};
+  const auto result = sample::assessed(survey.made);
+  CHECK(result.pits[0].doubler == "D1");
+  CHECK_FALSE(result.pits[0].share);
+  CHECK_FALSE(result.pits[0].standing);
+  CHECK(result.pits[1].doubler.empty());
+  CHECK(result.zones[0].worst_pit == "P2");
+  CHECK(result.worst == "P2");
+  const auto json = nlohmann::json::parse(assess::json(survey.made, result));
+  CHECK(json["pits"][0]["doubler"] == "D1");
+  CHECK(json["pits"][0]["loss"].is_null());
+  CHECK(json["doublers"][0]["outer"] == "4.0");
+  CHECK(json["doublers"][0]["from_inside"]["reading"] == "3.4"); // alone: nothing here is 7.4
+}
+
+TEST_CASE("the area that was read is that of the zones with a mark that is used") {
+  auto survey = mixed();
+  survey.zone("B", "10").row("BC", "B").unread("BC", Status::no_access);
+  survey.made.zones[0].area_m2 = sample::decimal("16.2");
+  CHECK_FALSE(sample::assessed(survey.made).shell_m2);
+  survey.made.zones[1].area_m2 = sample::decimal("57.2");
+  CHECK(*sample::assessed(survey.made).read_m2 == Ratio{81, 5});
+  CHECK(*sample::assessed(survey.made).shell_m2 == Ratio{367, 5}); // 73.4
+}
+
 TEST_CASE("the order of rows does not matter") {
   auto survey = mixed();
   survey.marks("SW", {"4.4", "4.6"}).pit("P1", "SW", "1.5", "5.9", "0.7").pit("P2", "PW", "2.5", "5.5", "1.1");

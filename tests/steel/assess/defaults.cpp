@@ -42,6 +42,9 @@ TEST_CASE("a pit that does not say what took its depth takes the most doubtful g
   survey.gauges.push_back({.id = "poor", .u = sample::length("0.4")});
   survey.pits[0].gauge.clear();
   CHECK(taken(survey) == std::vector<Taken>{{What::pit_gauge, "P1", "poor"}});
+  auto outer = survey; // in the plate of a doubler nothing judges it
+  outer.doublers = {{.id = "D1", .over = {.rows = {"PW"}, .from = sample::station("1"), .to = sample::station("2")}}};
+  CHECK(taken(outer).empty());
   // 1.645 sqrt(0.1^2 + 0.4^2) = 0.678251...
   CHECK(sample::assessed(survey).zones[0].subjects[1].band_nm == assess::Length::nanometres(678'251));
 }

@@ -111,6 +111,33 @@ TEST_CASE("no doubler over a doubler, where the recommendation names the zone") 
   CHECK(says(only(reviewed(survey), Code::doubler_on_doubler), "recommendation 1"));
 }
 
+TEST_CASE("no doubler over a doubler by a decision, unless an item places it clear of all of them") {
+  auto survey = sample::complete_final();
+  survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}, .from = sample::station("4"), .to = sample::station("6")}}};
+  auto &decision = survey.decisions[0];
+  decision.action = "overplate";
+  decision.evidence = {"P2"};
+  decision.instead_of = {{"insert", words("an insert costs more")}};
+  decision.departure = words("Reasons are given.");
+  const auto found = only(reviewed(survey), Code::doubler_on_doubler);
+  CHECK(says(found, "the decision on zone B: \"overplate\" would lie over the doubler D1"));
+  CHECK(found.span.line == 50);
+  survey.steelwork = {{.id = "S1", .action = "overplate"}};
+  SECTION("an item without a place places nothing") { CHECK(reviewed(survey).size() == 2); }
+  SECTION("an item clear of it") {
+    survey.steelwork[0].at = {.rows = {"BC"}, .from = sample::station("7"), .to = sample::station("8")};
+    CHECK(reviewed(survey).empty());
+  }
+}
+
+TEST_CASE("a doubler without a place is refused where there are doublers") {
+  auto survey = sample::complete_final();
+  survey.steelwork = {{.id = "S1", .action = "pad weld"}};
+  CHECK(reviewed(survey).empty());
+  survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
+  CHECK(says(only(reviewed(survey), Code::doubler_on_doubler), "schedule item S1: \"pad weld\" has no place"));
+}
+
 TEST_CASE("refloat advice does not contradict a class A item, an afloat survey or a decision") {
   auto survey = sample::complete_final();
   REQUIRE(survey.answer.refloat.text == "yes");

@@ -121,11 +121,15 @@ TEST_CASE("none found where one is recorded is a warning for each") {
     const auto found = warned(survey, Code::none_found_denied);
     CHECK(says(found, "\"Pits, by eye\" are said not to be found, but P1 is recorded at BC 1.4"));
     CHECK(found.subject == "none-found P1");
+    survey.none_found = {none("pits other than P1", {.zone = "B"})};
+    CHECK(reviewed(survey).empty());
   }
   SECTION("a doubler") {
     survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}, .from = sample::station("9"), .to = sample::station("9.5")}}};
     survey.none_found = {none("doublers", {})};
     CHECK(warned(survey, Code::none_found_denied).subject == "none-found D1");
+    survey.none_found = {none("doublers other than D1", {})};
+    CHECK(reviewed(survey).empty());
   }
 }
 

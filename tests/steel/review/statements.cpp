@@ -99,6 +99,22 @@ TEST_CASE("what is noted, or follows from it, is no false alarm") {
   }
 }
 
+TEST_CASE("a reading from inside is a figure of the mark it was taken behind, and a pit in an outer plate has no margin") {
+  auto survey = with_fact("From inside, BC 2 gave 3.4 mm.");
+  CHECK(reviewed(survey).size() == 2);
+  survey.doublers[0].over = {.rows = {"BC"}, .from = sample::station("2"), .to = sample::station("2")};
+  survey.doublers[0].from_inside =
+      survey::InnerReading{.reading = sample::mm("3.4"), .at = {.row = "BC", .station = sample::station("2")}, .gauge = "ut"};
+  CHECK(reviewed(survey).empty());
+
+  survey = with_fact("P2 leaves 7.9 mm.");
+  survey.doublers[0].over = {.rows = {"BC"}, .from = survey.pits[1].at.station, .to = survey.pits[1].at.station};
+  survey.decisions[0].conflict->marks = {"P1"};
+  CHECK(reviewed(survey).empty());
+  survey.decisions[0].facts[0].text.text = "P2 keeps 3.9 mm above 4.0."; // in hand, if it were the hull's
+  CHECK(reviewed(survey).at(0).subject == "figure-of P2");
+}
+
 TEST_CASE("a mark that was not read has no figure to quote") {
   auto survey = with_fact("BC 5 reads 11.2 mm.");
   survey.marks.push_back({.row = "BC", .station = sample::station("5"), .status = survey::Status::no_echo, .gauge = "ut"});

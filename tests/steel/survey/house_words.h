@@ -24,5 +24,15 @@ inline strakebook::policy::Policy house_words() {
   house.criteria_order = {"absolute-4.0", "percent-25"};
   house.repeat_spread = base::Length::micrometres(300);
   house.neighbour_jump = base::Length::micrometres(800);
+  house.copying = {.agree = base::Length::micrometres(300),
+                   .mirror_apart = base::Length::micrometres(1000),
+                   .run_marks = 6,
+                   .run_odds = 100,
+                   .shift_marks = 8,
+                   .shift_apart = base::Length::micrometres(200),
+                   .shift_part = {2, 5},
+                   .pit_share = {1, 2},
+                   .unit_share = {1, 4},
+                   .source = "made up"};
   return house;
 }

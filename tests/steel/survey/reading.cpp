@@ -52,13 +52,13 @@ TEST_CASE("the survey with every key is read as it stands") {
 
 TEST_CASE("marks stand row by row with the digits that were written") {
   const auto survey = sound(here / "whole/survey.yaml");
-  REQUIRE(survey.marks.size() == 19); // 17 in the file, 2 in the survey
+  REQUIRE(survey.marks.size() == 21); // 19 in the file, 2 in the survey
   std::vector<std::string> ids;
   for (const auto &mark : survey.marks)
     ids.push_back(mark.id());
   CHECK(ids.front() == "PW 1");
-  CHECK(ids.at(6) == "SW 1");
-  CHECK(ids.at(12) == "BC 2"); // none planned at BC 1
+  CHECK(ids.at(7) == "SW 1");
+  CHECK(ids.at(14) == "BC 2"); // none planned at BC 1
   CHECK(ids.back() == "BC 8");
 
   const auto &first = survey.marks.front();
@@ -73,6 +73,12 @@ TEST_CASE("marks stand row by row with the digits that were written") {
   CHECK(mark_of(survey, "SW 5")->span.line == 7);
   CHECK(mark_of(survey, "SW 5")->span.column == 25);
   CHECK(mark_of(survey, "BC 1") == nullptr);
+  const auto *queried = mark_of(survey, "PW 7");
+  CHECK(queried->status == Status::queried);
+  CHECK(queried->repeats.at(0).raw == "5.9?");
+  CHECK(queried->repeats.at(0).value == base::Length::micrometres(5900));
+  CHECK(queried->why.text.starts_with("thicker than its neighbours"));
+  CHECK(survey.doublers.at(0).from_inside->reading.raw == "5.2");
 
   CHECK(first.reduce == Reduction::least_of_repeats);
   CHECK(mark_of(survey, "BC 7")->reduce == Reduction::mean_of_repeats);
@@ -90,8 +96,8 @@ TEST_CASE("every input is recorded with its digest and what was read from it") {
   CHECK(survey.inputs.at(0).kind == "survey");
   CHECK(survey.inputs.at(0).marks == 2);
   CHECK(survey.inputs.at(1).path == "readings/hull.csv");
-  CHECK(survey.inputs.at(1).lines == 6);
-  CHECK(survey.inputs.at(1).marks == 17);
+  CHECK(survey.inputs.at(1).lines == 7);
+  CHECK(survey.inputs.at(1).marks == 19);
   CHECK(survey.inputs.at(1).bytes == std::filesystem::file_size(here / "whole/readings/hull.csv"));
   CHECK(survey.inputs.at(1).digest.size() == 64);
 }
@@ -113,6 +119,40 @@ TEST_CASE("inches and their fractions are exact, with the raw text kept") {
   CHECK(four.at(1).value == base::Length::nanometres(4'762'500));
   CHECK(four.at(1).raw == "3/16 in");
   CHECK(four.at(2).value == base::Length::micrometres(4600));
+}
+
+TEST_CASE("notebook inches, mixed numbers and a queried figure keep their raw text beside the exact value") {
+  Folder folder;
+  const auto survey = sound(folder.write(
+      "survey.yaml",
+      small_survey(R"(readings: {inline: {PW: {3: .187 .188, 4: "5/16?", 5: 1 1/4 in, 6: "7/32? 0.22? in"}}, unit: in, marks: 4,
+  surface: bare, gauge: ut, reduce: least of repeats, queried: {PW 4: a misread or a doubler, PW 6: smudged}}
+)")));
+  const auto &all = survey.marks;
+  REQUIRE(all.size() == 4);
+  CHECK(all[0].repeats.at(0).raw == ".187");
+  CHECK(all[0].repeats.at(1).value == base::Length::nanometres(4'775'200));
+  CHECK(all[1].status == Status::queried);
+  CHECK(all[1].repeats.at(0).raw == "5/16?");
+  CHECK(all[1].repeats.at(0).value == base::Length::nanometres(7'937'500));
+  CHECK(all[1].why.text == "a misread or a doubler");
+  CHECK(all[2].repeats.at(0).value == base::Length::nanometres(31'750'000));
+  CHECK(all[3].repeats.at(1).raw == "0.22? in");
+}
+
+TEST_CASE("stations in feet and inches are places in all of the file") {
+  Folder folder;
+  auto text = small_survey(inline_readings("{PW: {12 ft 6 in: 4.6, 13: 4.7, 14'3\": 4.6}}", 3),
+                           "notes:\n  N1: {kind: seen, at: PW 12 ft 6 in to 14, text: \"As PW 12 ft 6 in, PW 13 and PW 14'3\\\".\"}\n"
+                           "photos:\n  1: {at: PW 12 ft 6 in}\nnone-found: [{what: pits, at: PW 14'3\", how: see photo 1}]\n");
+  text.replace(text.find("station-unit: m}"), 16, "station-unit: ft}");
+  const auto file = folder.write("survey.yaml", text);
+  const auto survey = sound(file);
+  CHECK(run(file).found.all().empty());
+  CHECK(survey.marks.at(0).id() == "PW 12 ft 6 in");
+  CHECK(survey.marks.at(0).station.value == base::Length::nanometres(3'810'000'000));
+  CHECK(survey.notes.at(0).at.from->value == base::Length::nanometres(3'810'000'000));
+  CHECK(survey.notes.at(0).at.to->raw == "14");
 }
 
 TEST_CASE("stations in feet are places in feet") {

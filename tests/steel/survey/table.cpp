@@ -97,7 +97,7 @@ TEST_CASE("the schema is JSON and knows the keys of the whole survey, and that s
                 [](const std::string &key) { return key.ends_with("/value") || key.ends_with("/source"); });
   CHECK(unused == Keys{"/own-criteria/*/most-loss-percent", "/readings/lines", "/readings/file",
                        "/readings/coating-thickness", "/readings/form", "/readings/gauge", "/readings/inline", "/readings/marks",
-                       "/readings/reduce", "/readings/rejected", "/readings/separator", "/readings/stations",
+                       "/readings/queried", "/readings/reduce", "/readings/rejected", "/readings/separator", "/readings/stations",
                        "/readings/surface", "/readings/unit", "/readings/*/lines"});
 }
 

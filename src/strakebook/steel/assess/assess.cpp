@@ -17,22 +17,27 @@ namespace strakebook::assess {
 
 namespace {
 
-/// Sum of the zones' areas; nullopt unless every zone gives one.
-std::optional<Fraction> whole_area_m2(const survey::Survey &survey) {
-  Fraction sum;
+/// Sum of the areas of the zones that `counts`; nullopt unless every zone gives one.
+template <class Counts> std::optional<Fraction> area_m2(const survey::Survey &survey, Counts counts) {
+  Fraction sum, all;
   for (const survey::Zone &zone : survey.zones) {
     if (!zone.area_m2) return std::nullopt;
-    sum = sum + policy::fraction(zone.area_m2->ratio());
+    const Fraction area = policy::fraction(zone.area_m2->ratio());
+    all = all + area;
+    if (counts(zone.id)) sum = sum + area;
   }
-  return sum.num > 0 ? std::optional(sum) : std::nullopt;
+  return all.num > 0 ? std::optional(sum) : std::nullopt;
 }
 
 void set_coverage(Assessment &result, const survey::Survey &survey, const policy::Policy &policy) {
   std::vector<std::size_t> all(survey.marks.size());
   std::iota(all.begin(), all.end(), std::size_t{0});
   result.coverage = tally(survey, policy, result.gauges, result.marks, all).count;
-  const auto area = whole_area_m2(survey);
+  const auto area = area_m2(survey, [](std::string_view) { return true; });
   if (!area) return;
+  const auto read = area_m2(survey, [&](std::string_view zone) { return zone_result(result, zone).count.used > 0; });
+  result.shell_m2 = policy::ratio(*area);
+  result.read_m2 = policy::ratio(*read);
   result.marks_per_m2 = policy::ratio(policy::lowest(policy::product(result.coverage.read, area->den), area->num));
   result.spot_check = *result.marks_per_m2 < policy.spot_check_per_m2.ratio();
 }

@@ -73,6 +73,7 @@ struct MarkResult {
 
 struct PitResult {
   std::size_t pit = 0;             ///< index into Survey::pits
+  std::string doubler;             ///< the doubler it lies on: it is in the outer plate, and judged by nothing; empty: hull plate
   Length remaining;                ///< adjacent - depth
   std::optional<Length> low;       ///< what it is judged by where that is less
   bool indicative = false;         ///< by an indicative gauge, of depth or beside it
@@ -256,6 +257,8 @@ struct Assessment {
   Count coverage;                           ///< whole survey
   std::optional<Ratio> marks_per_m2;        ///< read marks over the zones' area, when every zone gives one
   bool spot_check = false;
+  /// Area of the zones with a mark that is used, and of all zones, in m2; present when every zone gives its area.
+  std::optional<Ratio> read_m2, shell_m2;
   int repeats_apart = 0;                    ///< marks read whose repeats lie further apart than the policy allows
   std::vector<Retake> retakes;              ///< marks in order, then pits
   std::string worst;                        ///< mark or pit that is judged by the least of all

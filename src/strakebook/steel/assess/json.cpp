@@ -141,9 +141,21 @@ Json form(const std::optional<Standing> &standing) {
   return out;
 }
 
+/// What was displayed, as written, and the same in mm.
+void add_displayed(Json &out, const survey::Mark &mark) {
+  Json raw = Json::array(), mm = Json::array();
+  for (const base::Measured &repeat : mark.repeats) {
+    raw.push_back(base::unit_written(repeat) ? repeat.raw : repeat.raw + " " + std::string(base::name_of(repeat.unit)));
+    mm.push_back(text(repeat.value));
+  }
+  out["displayed"] = std::move(raw);
+  out["displayed_mm"] = std::move(mm);
+}
+
 Json form(const survey::Survey &survey, const MarkResult &result) {
   const survey::Mark &mark = survey.marks[result.mark];
   Json out = {{"mark", mark.id()}, {"used", result.used}};
+  add_displayed(out, mark);
   if (!result.used) {
     out["left_out"] = result.left_out;
     return out;
@@ -161,8 +173,11 @@ Json form(const survey::Survey &survey, const MarkResult &result) {
 }
 
 Json form(const survey::Survey &survey, const PitResult &result) {
-  return {{"pit", survey.pits[result.pit].id}, {"remaining", text(result.remaining)}, {"low_side", optional(result.low)},
-          {"indicative", result.indicative}, {"loss", text(result.loss)},
+  const survey::Pit &pit = survey.pits[result.pit];
+  const bool hull = result.doubler.empty();
+  return {{"pit", pit.id}, {"adjacent", text(pit.adjacent.value)}, {"depth", text(pit.depth.value)},
+          {"doubler", named(result.doubler)}, {"remaining", text(result.remaining)}, {"low_side", optional(result.low)},
+          {"indicative", result.indicative}, {"loss", hull ? Json(text(result.loss)) : Json(nullptr)},
           {"share", form(result.share)}, {"standing", form(result.standing)}};
 }
 
@@ -178,6 +193,16 @@ Json form(const RowSummary &row) {
           {"mean", exact_mm(row.mean_nm)},
           {"worst", named(row.worst)},
           {"worst_loss", row.worst.empty() ? Json(nullptr) : Json(text(row.worst_loss))}};
+}
+
+/// Outer and inner plate of a doubler, each alone.
+Json form(const survey::Doubler &doubler) {
+  Json out = {{"doubler", doubler.id}, {"outer", doubler.outer ? Json(text(doubler.outer->value)) : Json(nullptr)},
+              {"from_inside", nullptr}};
+  if (const auto &inner = doubler.from_inside)
+    out["from_inside"] = {{"reading", text(inner->reading.value)}, {"at", inner->at.row + " " + inner->at.station.raw},
+                          {"gauge", inner->gauge}};
+  return out;
 }
 
 // Declared before the lists that call them: a template finds in this namespace only what stands above it.
@@ -273,6 +298,8 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["spot_check"] = assessment.spot_check;
   out["repeats_apart"] = assessment.repeats_apart;
   out["retakes"] = list(assessment.retakes);
+  out["read_m2"] = optional(assessment.read_m2);
+  out["shell_m2"] = optional(assessment.shell_m2);
   out["worst"] = named(assessment.worst);
   out["worst_remaining"] = assessment.worst.empty() ? Json(nullptr) : Json(text(assessment.worst_remaining));
   out["worst_loss"] = named(assessment.worst_loss);
@@ -288,6 +315,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["marks"] = list(survey, assessment.marks);
   out["pits"] = list(survey, assessment.pits);
   out["defaults"] = list(assessment.defaults);
+  out["doublers"] = list(survey.doublers);
   return out.dump(2) + "\n";
 }
 

@@ -8,6 +8,7 @@
 #include "strakebook/steel/assess/spots.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/policy/fraction.h"
+#include "strakebook/steel/survey/reach.h"
 
 namespace strakebook::assess {
 
@@ -74,6 +75,13 @@ template <class Items, class Belongs> std::vector<std::size_t> indices_where(con
   return found;
 }
 
+/// The doubler at a place; empty: none.
+std::string doubler_at(const survey::Survey &survey, const survey::Place &place) {
+  for (const survey::Doubler &doubler : survey.doublers)
+    if (survey::covers(survey, doubler.over, place.row, place.station.value)) return doubler.id;
+  return {};
+}
+
 bool in_zone(const survey::Survey &survey, std::string_view row, std::string_view zone) {
   const survey::Row *known = survey::row_of(survey, row);
   return known && known->zone == zone;
@@ -99,10 +107,12 @@ std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::P
     const survey::Pit &pit = survey.pits[i];
     const survey::Zone &zone = survey::zone_of_row(survey, pit.at.row);
     const Length remaining = pit.adjacent.value - pit.depth.value;
-    results.push_back({.pit = i,
-                       .remaining = remaining,
-                       .loss = zone.original.nominal.value - remaining,
-                       .share = loss_share(zone, policy, {remaining.nm(), 1})});
+    PitResult result{.pit = i, .doubler = doubler_at(survey, pit.at), .remaining = remaining};
+    if (result.doubler.empty()) {
+      result.loss = zone.original.nominal.value - remaining;
+      result.share = loss_share(zone, policy, {remaining.nm(), 1});
+    }
+    results.push_back(std::move(result));
   }
   return results;
 }
@@ -144,10 +154,10 @@ std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_
 
 std::optional<std::size_t> worst_pit(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
                                      std::span<const PitResult> results, std::span<const std::size_t> pits) {
-  if (pits.empty()) return std::nullopt;
-  return *std::ranges::min_element(pits, [&](std::size_t a, std::size_t b) {
-    return worse_pit(survey, policy, gauges, results[a], results[b]);
-  });
+  std::optional<std::size_t> worst;
+  for (const std::size_t i : pits)
+    if (results[i].doubler.empty() && (!worst || worse_pit(survey, policy, gauges, results[i], results[*worst]))) worst = i;
+  return worst;
 }
 
 std::vector<RowSummary> row_summaries(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,

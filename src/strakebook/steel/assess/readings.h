@@ -33,7 +33,7 @@ std::vector<std::size_t> marks_of_row(const survey::Survey &survey, std::string_
 std::vector<std::size_t> marks_of_zone(const survey::Survey &survey, std::string_view zone);
 std::vector<std::size_t> pits_of_zone(const survey::Survey &survey, std::string_view zone);
 
-/// The pit that is judged by the least; of equals the most doubtful, then the one with the least number.
+/// The pit of the hull's own plate that is judged by the least; of equals the most doubtful, then the one with the least number.
 std::optional<std::size_t> worst_pit(const survey::Survey &survey, const policy::Policy &policy, Gauges gauges,
                                      std::span<const PitResult> results, std::span<const std::size_t> pits);
 

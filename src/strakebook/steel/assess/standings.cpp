@@ -27,7 +27,8 @@ void set_in_zone(Assessment &result, const survey::Survey &survey, const policy:
   for (const std::size_t i : marks_of_zone(survey, zone.zone))
     if (MarkResult &mark = result.marks[i]; mark.used) mark.standing = standing(plate_spot(survey, policy, result.gauges, mark), *limit);
   for (const std::size_t i : pits_of_zone(survey, zone.zone))
-    result.pits[i].standing = standing(pit_spot(survey, policy, result.gauges, result.pits[i]), *limit);
+    if (result.pits[i].doubler.empty())
+      result.pits[i].standing = standing(pit_spot(survey, policy, result.gauges, result.pits[i]), *limit);
 }
 
 } // namespace

@@ -175,6 +175,21 @@ struct SingleEcho {
   base::Decimal least, most;
 };
 
+/// What looks like a slip in copying figures from the gauge or the notebook. Each of these is reported and can be
+/// acknowledged; none changes a figure.
+struct CopyingChecks {
+  Length agree;          ///< readings no further apart than this fit each other
+  Length mirror_apart;   ///< a reading further than this from the same place on the other side is looked at
+  int run_marks = 0;     ///< least count of changing readings in a run that stands in two places
+  int run_odds = 0;      ///< and chance alone would give such a run less often than once in so many surveys
+  int shift_marks = 0;   ///< least count of stations that a row and the other side's share
+  Length shift_apart;    ///< they differ on average by this or more,
+  Ratio shift_part;      ///< and by no more than this part of it when one is moved by a station
+  Ratio pit_share;       ///< a pit deeper than this share of the plate beside it may have its figures exchanged
+  Ratio unit_share;      ///< a reading under this share of the original may be in another unit
+  std::string source;
+};
+
 struct Policy {
   std::map<std::string, Criterion> criteria;
   std::vector<std::string> criteria_order; ///< in the order they are printed
@@ -190,6 +205,7 @@ struct Policy {
   std::vector<std::string> usual_tolerances; ///< ids considered where the basis is weak and the survey names none
   Length repeat_spread;                    ///< repeats further apart than this are reported
   Length neighbour_jump;                   ///< readings further than this from both neighbours are reported
+  CopyingChecks copying;
   Length block_agreement;                  ///< a block check further off than this has failed
   Length retake_within;                    ///< an indicative figure this near a limit is to be retaken
   SingleEcho single_echo;

@@ -11,10 +11,11 @@ bool says_any(std::string_view text, const std::vector<std::string> &words) {
   return std::ranges::any_of(words, [&](const std::string &word) { return says(text, word); });
 }
 
+/// Words that name the pit or doubler leave it out: "pits other than P1".
 Finding denied(const Subject &subject, const survey::NoneFound &none, const std::string &id, const std::string &where) {
   return to_acknowledge(base::Code::none_found_denied, nearest(none.at.span, nearest(none.what.span, subject.survey.span)),
                         "none-found " + id, "\"" + none.what.text + "\" are said not to be found, but " + id + " is recorded " + where,
-                        "a place clear of " + id + ", or words that leave it out");
+                        "a place clear of " + id + ", or words that leave it out: other than " + id);
 }
 
 } // namespace
@@ -29,11 +30,11 @@ Findings none_found_denied(const Subject &subject) {
   for (const survey::NoneFound &none : survey.none_found) {
     if (says_any(none.what.text, prose.pits))
       for (const survey::Pit &pit : survey.pits)
-        if (survey::covers(survey, none.at, pit.at.row, pit.at.station.value))
+        if (!says(none.what.text, pit.id) && survey::covers(survey, none.at, pit.at.row, pit.at.station.value))
           once(denied(subject, none, pit.id, "at " + pit.at.row + " " + pit.at.station.raw));
     if (says_any(none.what.text, prose.doublers))
       for (const survey::Doubler &doubler : survey.doublers)
-        if (survey::overlap(survey, none.at, doubler.over)) once(denied(subject, none, doubler.id, "there"));
+        if (!says(none.what.text, doubler.id) && survey::overlap(survey, none.at, doubler.over)) once(denied(subject, none, doubler.id, "there"));
   }
   return found;
 }

@@ -1,7 +1,6 @@
 #include <algorithm>
 
 #include "strakebook/steel/review/findings.h"
-#include "strakebook/steel/survey/reach.h"
 
 namespace strakebook::review {
 
@@ -27,27 +26,6 @@ std::vector<std::string> lacking(const survey::Recommendation &item, bool is_adv
   return lacks;
 }
 
-/// "whole shell" is a reach without rows; only its place tells it from one that nobody wrote.
-bool given(const survey::Reach &reach) {
-  return !reach.rows.empty() || !reach.zone.empty() || reach.from || reach.to || reach.span.line > 0;
-}
-
-bool lays_doubler(const policy::Policy &policy, const std::string &action) {
-  const auto found = policy.actions.find(action);
-  return found != policy.actions.end() && found->second.doubler;
-}
-
-void check_lies_free(Findings &found, const Subject &subject, const std::string &what, const std::string &action,
-                     const survey::Reach &at, const base::SourceSpan &span) {
-  if (!lays_doubler(subject.policy, action) || !given(at)) return;
-  for (const survey::Doubler &doubler : subject.survey.doublers)
-    if (survey::overlap(subject.survey, at, doubler.over))
-      found.push_back({base::Code::doubler_on_doubler, nearest(at.span, nearest(span, subject.survey.span)),
-                       what + ": \"" + action + "\" would lie over the doubler " + doubler.id,
-                       "no doubler over a doubler: another action, or a place clear of " + doubler.id,
-                       "an action that takes the doubler off first, or at: a reach beside it"});
-}
-
 } // namespace
 
 Findings recommendations(const Subject &subject) {
@@ -69,15 +47,6 @@ Findings recommendations(const Subject &subject) {
                      "schedule item " + item.id + " is \"" + item.action + "\", but its recommendation " + of->id + " is \"" + of->action + "\"",
                      "the action that the recommendation names", "action: " + of->action});
   }
-  return found;
-}
-
-Findings doublers(const Subject &subject) {
-  Findings found;
-  for (const survey::Recommendation &item : subject.survey.recommendations)
-    check_lies_free(found, subject, "recommendation " + item.id, item.action, item.at, item.span);
-  for (const survey::SteelworkItem &item : subject.survey.steelwork)
-    check_lies_free(found, subject, "schedule item " + item.id, item.action, item.at, item.span);
   return found;
 }
 

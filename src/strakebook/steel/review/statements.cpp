@@ -48,6 +48,9 @@ private:
   void see_mark(const std::string &id) {
     const survey::Mark &mark = *survey::mark_of(survey_, id);
     for (const auto &repeat : mark.repeats) note(repeat);
+    for (const auto &doubler : survey_.doublers) // the plate behind it, read from inside at the same place
+      if (const auto &inner = doubler.from_inside; inner && inner->at.row == mark.row && inner->at.station.value == mark.station.value)
+        note(inner->reading);
     const auto &result = assessment_.marks[static_cast<std::size_t>(&mark - survey_.marks.data())];
     if (result.used) see_derived(mark.row, result.remaining);
   }
@@ -55,7 +58,9 @@ private:
     const survey::Pit &pit = *survey::pit_of(survey_, id);
     for (const auto &figure : {pit.adjacent, pit.depth}) note(figure);
     if (pit.across) note(*pit.across);
-    see_derived(pit.at.row, assessment_.pits[static_cast<std::size_t>(&pit - survey_.pits.data())].remaining);
+    const auto &result = assessment_.pits[static_cast<std::size_t>(&pit - survey_.pits.data())];
+    if (result.doubler.empty()) see_derived(pit.at.row, result.remaining);
+    else lengths_.push_back(result.remaining); // in the outer plate: no loss of the hull, and no limit
   }
   /// What is left, what is gone, and what is in hand or lacking against the limits. Not the limits: a slip may land on one.
   void see_derived(const std::string &row, Length remaining) {

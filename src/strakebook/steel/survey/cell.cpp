@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "strakebook/steel/survey/readings.h"
+#include "strakebook/steel/survey/unit_slip.h"
 
 /// One cell: repeats, a status word, or figures that were rejected.
 namespace strakebook::survey {
@@ -22,7 +23,7 @@ bool looks_like_figures(std::string_view word) {
 
 std::optional<Status> status_named(std::string_view word) {
   for (const auto &choice : choices_of(Status{}))
-    if (choice.word == word && choice.value != Status::rejected)
+    if (choice.word == word && choice.value != Status::rejected && choice.value != Status::queried)
       return choice.value;
   return std::nullopt;
 }
@@ -59,24 +60,69 @@ std::optional<base::Measured> figure(Reading &reading, std::string_view text, co
                   wrong.expected, comma != std::string_view::npos ? point : std::string{});
     return std::nullopt;
   }
-  if (found->value > base::Length{} && found->value <= thickest_plate)
+  if (found->value <= base::Length{}) {
+    reading.error(Code::reading_implausible, span, fmt::format("{} is no thickness", text),
+                  "a reading above 0; a mark that would not read has a status word", "no-echo");
+    return std::nullopt;
+  }
+  if (!impossible_plate(*found))
     return found;
-  const bool zero = found->value <= base::Length{};
-  reading.error(
-      Code::reading_implausible, span,
-      zero ? fmt::format("{} is no thickness", text)
-           : fmt::format("{} is {} mm, and no hull plate is this thick", text, base::mm_exact(found->value)),
-      zero ? "a reading above 0; a mark that would not read has a status word"
-           : fmt::format("at most {} mm", base::mm_exact(thickest_plate)),
-      zero ? "no-echo" : "the figure that was displayed, with its unit if it is another");
+  refuse_plate(reading, *found, span);
   return std::nullopt;
 }
 
-/// Words of a cell joined where a unit follows its figure: "3/16", "in" is one.
+/// A figure and the query behind it, if one stands there.
+struct Noted {
+  std::string_view figure;
+  bool query = false;
+};
+Noted noted(std::string_view word) {
+  const bool query = word.ends_with('?');
+  if (query)
+    word.remove_suffix(1);
+  return {word, query};
+}
+
+/// "5/16?" and "5/16? in": the query touches the figure, so it is taken out before the length is read.
+std::optional<base::Measured> noted_figure(Reading &reading, std::string_view text, const base::SourceSpan &span,
+                                           base::Unit unit, bool &query) {
+  const auto blank = text.find(' ');
+  const auto [first, asked] = noted(text.substr(0, blank));
+  if (!asked)
+    return figure(reading, text, span, unit);
+  query = true;
+  auto found = figure(reading, std::string(first) + (blank == text.npos ? "" : std::string(text.substr(blank))), span, unit);
+  if (found)
+    found->raw = std::string(text);
+  return found;
+}
+
+bool whole_figure(std::string_view word) {
+  return !word.empty() && std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+/// True, after it was reported, for "1 1/4" without its unit: one length, or two readings.
+bool unclear_fraction(Reading &reading, std::string_view cell, std::span<const std::string_view> words,
+                      const base::SourceSpan &span) {
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const bool unit_follows = i + 1 < words.size() && base::unit_named(words[i + 1]);
+    if (!whole_figure(words[i - 1]) || words[i].find('/') == std::string_view::npos || unit_follows)
+      continue;
+    reading.error(Code::csv_reading, part_of(span, cell, words[i - 1]),
+                  fmt::format("\"{} {}\" could be one length or two readings", words[i - 1], words[i]),
+                  "the unit after a whole number with a fraction, or after each of two readings",
+                  fmt::format("{0} {1} in, or {0} in {1} in", words[i - 1], words[i]));
+    return true;
+  }
+  return false;
+}
+
+/// Words of a cell joined where a unit follows its figure: "3/16", "in" is one, and so is "1", "1/4", "in".
 std::vector<std::string_view> figures_of(std::string_view cell, std::span<const std::string_view> words) {
   std::vector<std::string_view> figures;
   for (const auto word : words) {
-    if (!figures.empty() && base::unit_named(word))
+    const bool part = !figures.empty() && whole_figure(figures.back()) && word.find('/') != std::string_view::npos;
+    if (!figures.empty() && (part || base::unit_named(word) || base::unclear_unit(word)))
       figures.back() =
           cell.substr(static_cast<std::size_t>(figures.back().data() - cell.data()),
                       static_cast<std::size_t>(word.data() + word.size() - figures.back().data()));
@@ -101,9 +147,11 @@ std::optional<CellReading> read_cell(Reading &reading, std::string_view text, co
       return CellReading{.repeats = {}, .status = Status::read, .planned = false};
     if (const auto status = status_named(words[0]))
       return CellReading{.repeats = {}, .status = *status, .planned = true};
-    if (words[0] == rejected) {
-      reading.error(Code::csv_reading, span, "a rejected mark has no figures",
-                    "the figures that are rejected, then the word", "6.4 rejected");
+    if (words[0] == rejected || words[0] == "queried") {
+      const bool query = words[0] != rejected;
+      reading.error(Code::csv_reading, span, fmt::format("a {} mark has no figures", words[0]),
+                    query ? "the figure as it was noted, with its query" : "the figures that are rejected, then the word",
+                    query ? "5/16?" : "6.4 rejected");
       return std::nullopt;
     }
   }
@@ -112,17 +160,22 @@ std::optional<CellReading> read_cell(Reading &reading, std::string_view text, co
     cell.status = Status::rejected;
     rest = rest.first(rest.size() - 1);
   }
+  if (unclear_fraction(reading, text, rest, span))
+    return std::nullopt;
+  bool query = false;
   for (const auto one : figures_of(text, rest)) {
     const auto place = part_of(span, text, one);
     if (!looks_like_figures(one)) {
       refuse_word(reading, one, place);
       return std::nullopt;
     }
-    auto found = figure(reading, one, place, unit);
+    auto found = noted_figure(reading, one, place, unit, query);
     if (!found)
       return std::nullopt;
     cell.repeats.push_back(std::move(*found));
   }
+  if (query && cell.status == Status::read)
+    cell.status = Status::queried;
   return cell;
 }
 
@@ -130,12 +183,16 @@ std::optional<base::Measured> read_station(Reading &reading, std::string_view te
                                            const base::SourceSpan &span) {
   const auto unit = reading.survey.datum.station_unit;
   base::MeasuredError wrong;
-  if (base::parse_decimal(text))
+  const bool feet = base::feet_and_inches(text);
+  if (base::parse_decimal(text) || (feet && unit == base::Unit::foot))
     if (auto found = base::parse_measured(text, unit, wrong))
       return found;
-  reading.error(Code::bad_length, span,
-                fmt::format("station \"{}\" is not a distance: {}", text, base::why_not_decimal(text)),
-                fmt::format("a number of {} from the datum", base::name_of(unit)));
+  const std::string why = feet && wrong.found.empty() ? "the datum counts stations in another unit"
+                          : wrong.found.empty()       ? base::why_not_decimal(text)
+                                                      : wrong.found;
+  reading.error(Code::bad_length, span, fmt::format("station \"{}\" is not a distance: {}", text, why),
+                unit == base::Unit::foot ? "a number of ft from the datum, or feet and inches: 12 ft 6 in"
+                                         : fmt::format("a number of {} from the datum", base::name_of(unit)));
   return std::nullopt;
 }
 

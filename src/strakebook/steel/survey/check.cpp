@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <set>
 
+#include "strakebook/steel/survey/copying_checks.h"
+#include "strakebook/steel/survey/doubler_checks.h"
 #include "strakebook/steel/survey/fields.h"
 #include "strakebook/steel/survey/pitting.h"
 #include "strakebook/steel/survey/pointer_scan.h"
-#include "strakebook/steel/survey/reach.h"
 #include "strakebook/steel/survey/reader.h"
 #include "strakebook/steel/survey/reading.h"
 #include "strakebook/steel/survey/texts.h"
-#include "strakebook/steel/survey/transcription.h"
 
 /// Checks of a whole survey that need no assessment.
 namespace strakebook::survey {
@@ -28,20 +28,6 @@ void check_prose(const Survey &survey, base::Diagnostics &sink) {
                 .expected = "a mark, pit, doubler, note, photo, item, limitation or zone of this survey",
                 .write = "the name of what is meant, or other words"});
   });
-}
-
-void check_doublers(const Survey &survey, base::Diagnostics &sink) {
-  for (std::size_t i = 0; i < survey.doublers.size(); ++i)
-    for (std::size_t k = 0; k < i; ++k) {
-      const auto &below = survey.doublers[k], &above = survey.doublers[i];
-      if (!overlap(survey, below.over, above.over))
-        continue;
-      sink.add({.code = Code::doubler_on_doubler,
-                .span = above.over.span,
-                .message = fmt::format("doubler {} lies over doubler {}", above.id, below.id),
-                .expected = "no plate over a doubler: each on its own reach of hull plate",
-                .write = {}});
-    }
 }
 
 /// Photographs that a finding, a piece of evidence or prose refers to.
@@ -91,9 +77,9 @@ void check_photos(const Survey &survey, base::Diagnostics &sink) {
 void check_survey(const Survey &survey, const policy::Policy &policy, base::Diagnostics &sink) {
   base::Diagnostics found;
   check_prose(survey, found);
-  check_doublers(survey, found);
+  check_doublers(survey, policy, found);
   check_photos(survey, found);
-  warn_of_transcription(survey, policy, found);
+  warn_of_copying(survey, policy, found);
   warn_of_pitting(survey, policy, found);
   hand_over(found, survey.span.file, sink);
 }

@@ -50,6 +50,7 @@ void fields(Fields &, PittingExtent &);
 void fields(Fields &, Zone &);
 void fields(Fields &, Row &);
 void fields(Fields &, Pit &);
+void fields(Fields &, InnerReading &);
 void fields(Fields &, Doubler &);
 void fields(Fields &, Note &);
 void fields(Fields &, NoneFound &);

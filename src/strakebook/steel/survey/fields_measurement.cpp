@@ -65,12 +65,19 @@ void fields(Fields &f, Pit &p) {
   });
 }
 
+void fields(Fields &f, InnerReading &i) {
+  f.value(required("reading", "the plate behind, as displayed", Rule::plate), i.reading);
+  f.value(required("at", "where it was read"), i.at);
+  f.reference(required("gauge", "the gauge that read it"), Vocabulary::gauge, i.gauge);
+}
+
 void fields(Fields &f, Doubler &d) {
   f.value(required("over", "what it covers"), d.over);
   f.value(maybe("edges", "how its edges are welded"), d.edges);
   f.value(maybe("plugs", "plug welds"), d.plugs);
   f.value(maybe("drumminess", "how it sounds"), d.drumminess);
   f.value(maybe("outer", "thickness of the outer plate", Rule::plate), d.outer);
+  f.group(maybe("from-inside", "one reading of the plate behind, taken from inside; never added up"), d.from_inside);
   f.reference(maybe("photo", "photographs of it"), Vocabulary::photo, d.photos);
   f.value(maybe("note", "what else was seen"), d.note);
 }

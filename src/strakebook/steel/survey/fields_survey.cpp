@@ -98,6 +98,7 @@ void fields(Fields &f, ReadingSet &s) {
   f.reference(required("gauge", "the gauge that read them"), Vocabulary::gauge, s.gauge);
   f.value(required("reduce", "how the repeats at a mark become one figure"), s.reduce);
   f.value(maybe("rejected", "for each mark whose figures are rejected, why"), s.rejected);
+  f.value(maybe("queried", "for each mark noted with a query, 5/16?, why it is held"), s.queried);
   f.check([&](Reading &r, const Node &map, const base::SourceSpan &key) { check_form(r, map, s, key); });
 }
 

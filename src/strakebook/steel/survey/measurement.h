@@ -92,12 +92,13 @@ struct Row {
   base::SourceSpan span;
 };
 
-enum class Status { read, no_echo, unstable, not_cleaned, no_access, weld_or_fitting, rejected };
+/// queried: a figure was noted with a query behind it ("5/16?"); it is kept, and never used.
+enum class Status { read, no_echo, unstable, not_cleaned, no_access, weld_or_fitting, rejected, queried };
 enum class Surface { bare, coated_echo_to_echo, coated_single_echo };
 enum class Plate { hull, doubler };
 enum class Reduction { least_of_repeats, mean_of_repeats }; ///< how the repeats at a mark become one figure
 
-/// One planned mark. Not read: `repeats` is empty (or holds rejected figures) and status says why.
+/// One planned mark. Not read: `repeats` is empty (or holds rejected or queried figures) and status says why.
 struct Mark {
   std::string row;
   base::Measured station;
@@ -108,7 +109,7 @@ struct Mark {
   Reduction reduce = Reduction::least_of_repeats;
   std::optional<base::Measured> coating; ///< dry film that a single echo was read through; absent: not given
   std::string gauge;
-  Words why; ///< reason of a rejection or remark
+  Words why; ///< reason of a rejection or query, or a remark
   base::SourceSpan span;
   std::string id() const { return row + " " + station.raw; } ///< "PW 9"
 };
@@ -127,11 +128,20 @@ struct Pit {
   base::SourceSpan span;
 };
 
+/// One reading of the plate behind a doubler, taken from inside. It stands alone: nothing is added to it.
+struct InnerReading {
+  base::Measured reading;
+  Place at;
+  std::string gauge;
+  base::SourceSpan span;
+};
+
 struct Doubler {
   std::string id; ///< "D1"
   Reach over;
   Words edges, plugs, drumminess, note;
   std::optional<base::Measured> outer; ///< thickness of the outer plate as read
+  std::optional<InnerReading> from_inside;
   std::vector<std::string> photos;
   base::SourceSpan span;
 };

@@ -35,6 +35,22 @@ std::string_view number_at(std::string_view text, std::size_t at) {
   return text.substr(at, end - at);
 }
 
+/// "9.4", or "12 ft 6 in" and "12'6\"" where the survey counts stations in feet.
+std::string_view station_at(const Survey &survey, std::string_view text, std::size_t at) {
+  constexpr std::string_view inch_ends[] = {" in", "\""};
+  if (survey.datum.station_unit == base::Unit::foot)
+    for (const auto end : inch_ends)
+      if (const auto found = text.find(end, at); found != text.npos) {
+        const auto whole = text.substr(at, found + end.size() - at);
+        base::MeasuredError wrong;
+        const auto after = at + whole.size();
+        const bool goes_on = after < text.size() && letter(text[after]);
+        if (!goes_on && base::feet_and_inches(whole) && base::parse_feet_and_inches(whole, wrong))
+          return whole;
+      }
+  return number_at(text, at);
+}
+
 template <class T> bool has(const std::vector<T> &all, std::string_view id) {
   return std::any_of(all.begin(), all.end(), [&](const T &one) { return one.id == id; });
 }
@@ -210,7 +226,7 @@ private:
     const auto after = at_ + word.size();
     if (!row_of(survey_, word) || after + 1 >= text_.size() || !blank(text_[after]))
       return false;
-    const auto station = number_at(text_, after + 1);
+    const auto station = station_at(survey_, text_, after + 1);
     if (station.empty())
       return false;
     add(at_, after + 1 + station.size(), Target::mark, std::string(word) + " " + std::string(station));

@@ -24,7 +24,7 @@ std::optional<base::Located<std::string>> house_named(const std::filesystem::pat
 Survey read_survey(const std::filesystem::path &file, const policy::Policy &policy, base::Diagnostics &sink);
 
 /// Checks of the whole file that need no assessment: references lead somewhere, marks are planned once, pits
-/// close, doublers do not overlie doublers, warnings of transcription (neighbour jump, repeats apart).
+/// close, doublers do not overlie doublers, warnings of figures that may have been copied wrongly.
 void check_survey(const Survey &survey, const policy::Policy &policy, base::Diagnostics &sink);
 
 /// The field table as a JSON Schema (2020-12) and as a commented empty survey to fill in.

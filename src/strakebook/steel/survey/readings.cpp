@@ -70,26 +70,33 @@ void compare(Reading &reading, const base::Located<int> &declared, int found, st
                                        : fmt::format("{}, if nothing stands there twice", found));
 }
 
-/// Gives each rejected mark its reason, and each reason its mark.
-void give_reasons(Reading &reading, const ReadingSet &set, std::vector<Mark> &marks) {
+/// A status that wants a reason, as the survey file and the messages name it.
+struct Reasoned {
+  Status status;
+  std::string_view key, is, written; ///< "rejected", "is rejected", how its cell is written
+};
+constexpr Reasoned rejection{Status::rejected, "rejected", "is rejected", "a mark whose cell ends in rejected"};
+constexpr Reasoned query{Status::queried, "queried", "is held for query", "a mark whose figure ends in ?"};
+
+/// Gives each mark of that status its reason, and each reason its mark.
+void give_reasons(Reading &reading, const Reasoned &kind, const std::vector<Named> &given, std::vector<Mark> &marks) {
   std::map<std::string, const Named *> reasons;
-  for (const auto &named : set.rejected)
+  for (const auto &named : given)
     reasons[named.name] = &named;
   for (auto &mark : marks) {
     const auto reason = reasons.find(mark.id());
-    if (reason != reasons.end() && mark.status == Status::rejected) {
+    if (reason != reasons.end() && mark.status == kind.status) {
       mark.why = reason->second->words;
       reasons.erase(reason);
-    } else if (mark.status == Status::rejected && !mark.why.given()) {
-      reading.error(Code::missing_key, mark.span,
-                    fmt::format("{} is rejected, and nothing says why", mark.id()),
-                    "a reason among the readings' rejected", fmt::format("rejected: {{{}: why}}", mark.id()));
+    } else if (mark.status == kind.status && !mark.why.given()) {
+      reading.error(Code::missing_key, mark.span, fmt::format("{} {}, and nothing says why", mark.id(), kind.is),
+                    fmt::format("a reason among the readings' {}", kind.key),
+                    fmt::format("{}: {{{}: why}}", kind.key, mark.id()));
     }
   }
   for (const auto &[name, named] : reasons)
     reading.error(Code::dangling_reference, named->words.span,
-                  fmt::format("no mark {} is rejected in this set", name),
-                  "a mark whose cell ends in rejected");
+                  fmt::format("no mark {} {} in this set", name, kind.is), std::string(kind.written));
 }
 
 /// Reads the file a set names. Counts are compared only where every line was whole: a broken line is reported
@@ -172,7 +179,8 @@ void take_readings(Reading &reading, const std::vector<ReadingSet> &sets, const 
     }
     if (!taken)
       continue;
-    give_reasons(reading, set, taken->marks);
+    give_reasons(reading, rejection, set.rejected, taken->marks);
+    give_reasons(reading, query, set.queried, taken->marks);
     std::move(taken->marks.begin(), taken->marks.end(), std::back_inserter(survey.marks));
   }
   put_in_order(reading, survey);

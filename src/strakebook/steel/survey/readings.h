@@ -31,7 +31,7 @@ struct ReadingSet {
   std::optional<base::Measured> coating_thickness; ///< dry film, of the marks read single echo
   std::string gauge;
   Reduction reduce = Reduction::least_of_repeats;
-  std::vector<Named> rejected; ///< mark and reason
+  std::vector<Named> rejected, queried; ///< mark and reason
   base::SourceSpan span;
 };
 
@@ -52,7 +52,7 @@ struct CellReading {
   Status status = Status::read;
   bool planned = true; ///< false: no mark was planned there
 };
-/// Reads "5.8 5.8 5.9", "no-echo", "5.0 6.4 rejected", "0.187 in", "none-planned"; reports and returns
+/// Reads "5.8 5.8 5.9", "no-echo", "5.0 6.4 rejected", "0.187 in", "5/16?", "none-planned"; reports and returns
 /// nullopt otherwise.
 std::optional<CellReading> read_cell(Reading &, std::string_view text, const base::SourceSpan &,
                                      base::Unit unit);
@@ -70,7 +70,7 @@ TakenMarks take_inline(Reading &, const ReadingSet &);
 
 /// A mark of this set, without place and reading.
 Mark blank_mark(const ReadingSet &);
-/// A station as it is written in readings; reports and returns nullopt otherwise.
+/// A station as it is written: a number of the datum's unit, or feet and inches where that is feet; reports and returns nullopt otherwise.
 std::optional<base::Measured> read_station(Reading &, std::string_view text, const base::SourceSpan &);
 base::SourceSpan span_of(const base::SourcePtr &, const base::CsvLine &, const base::CsvCell &);
 

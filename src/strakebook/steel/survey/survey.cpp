@@ -36,7 +36,7 @@ base::Length spread(const Mark &mark) {
 }
 
 const Mark *mark_of(const Survey &survey, std::string_view id) {
-  const auto blank = id.rfind(' ');
+  const auto blank = id.find(' '); // rows have none; a station in feet and inches may
   if (blank == std::string_view::npos)
     return nullptr;
   const auto row = id.substr(0, blank), station = id.substr(blank + 1);

@@ -1,5 +1,7 @@
 #include "strakebook/steel/survey/values.h"
 
+#include "strakebook/steel/survey/unit_slip.h"
+
 #include <fmt/format.h>
 
 namespace strakebook::survey {
@@ -10,7 +12,8 @@ namespace {
 
 constexpr std::string_view decimal_pattern = "^-?(0|[1-9][0-9]*)(\\.[0-9]+)?$";
 constexpr std::string_view length_pattern =
-    "^((0|[1-9][0-9]*)(\\.[0-9]+)?( (mm|m|in|thou|ft|um))?|[1-9][0-9]*/[1-9][0-9]* in)$";
+    "^((0|[1-9][0-9]*)(\\.[0-9]+)?( (mm|m|in|thou|ft|um))?|([1-9][0-9]* )?[1-9][0-9]*/[1-9][0-9]* in|\\.[0-9]+ in|"
+    "[0-9]+ ft .+ in|[0-9]+' ?.+\")$";
 
 Shape scalar_shape(std::string_view words, std::string_view example, std::string_view pattern = {}) {
   return {.words = std::string(words),
@@ -44,18 +47,14 @@ bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
   return true;
 }
 
-bool keeps(Reading &reading, const Node &node, Rule rule, base::Length value) {
-  if (value <= base::Length{}) {
+bool keeps(Reading &reading, const Node &node, Rule rule, const base::Measured &length) {
+  if (length.value <= base::Length{}) {
     reading.error(Code::out_of_range, node.span, fmt::format("{} is not more than nothing", node.text),
                   "a length above 0");
     return false;
   }
-  if (rule == Rule::plate && value > thickest_plate) {
-    reading.error(
-        Code::reading_implausible, node.span,
-        fmt::format("{} is {} mm, and no hull plate is this thick", node.text, base::mm_exact(value)),
-        fmt::format("at most {} mm", base::mm_exact(thickest_plate)),
-        "the figure in mm, or its unit beside it: 0.187 in");
+  if (rule == Rule::plate && length.value > thickest_plate) {
+    refuse_plate(reading, length, node.span);
     return false;
   }
   return true;
@@ -158,7 +157,7 @@ bool read(Reading &reading, const Node &node, Rule rule, base::Measured &into) {
                   "a length with its unit", fmt::format("{0} mm or {0} m, whichever it was", *text));
     return false;
   }
-  if (!keeps(reading, node, rule, length->value))
+  if (!keeps(reading, node, rule, *length))
     return false;
   into = *length;
   return true;

@@ -26,6 +26,8 @@ enum class Rule {
 /// No plate of a hull surveyed from such a file is this thick; a larger figure is a slip of the pen or the
 /// unit.
 inline constexpr base::Length thickest_plate = base::Length::millimetres(60);
+/// A gauge in the hand shows no plate thinner than this; a smaller figure in inches or thou was meant in another unit.
+inline constexpr base::Length thinnest_reading = base::Length::micrometres(500);
 
 struct Shape {
   enum class Form { scalar, one_or_list, map, statements, grid };

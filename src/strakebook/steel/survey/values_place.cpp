@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <span>
 
 #include "strakebook/steel/survey/readings.h"
@@ -21,6 +22,13 @@ void not_a_place(Reading &reading, const Node &node, std::string_view words, std
                 std::string(words), std::string(write));
 }
 
+std::string spaced(std::span<const std::string_view> words) {
+  std::string out;
+  for (const auto word : words)
+    out += (out.empty() ? "" : " ") + std::string(word);
+  return out;
+}
+
 bool figure(std::string_view word) {
   return !word.empty() && (word.front() == '-' || (word.front() >= '0' && word.front() <= '9'));
 }
@@ -29,12 +37,18 @@ bool figure(std::string_view word) {
 bool stations(Reading &reading, const Node &node, std::span<const std::string_view> words, Reach &into) {
   if (words.empty())
     return true;
-  if (words.size() != 1 && !(words.size() == 3 && words[1] == "to")) {
+  const auto to = static_cast<std::size_t>(std::find(words.begin(), words.end(), "to") - words.begin());
+  const auto first = spaced(words.first(to));
+  const auto last = to < words.size() ? spaced(words.subspan(to + 1)) : first;
+  const auto station = [](const std::string &text) {
+    return !text.empty() && (text.find(' ') == std::string::npos || base::feet_and_inches(text));
+  };
+  if (!station(first) || !station(last)) {
     not_a_place(reading, node, reach_words, reach_examples);
     return false;
   }
-  into.from = read_station(reading, words.front(), node.span);
-  into.to = words.size() == 1 ? into.from : read_station(reading, words.back(), node.span);
+  into.from = read_station(reading, first, node.span);
+  into.to = to == words.size() ? into.from : read_station(reading, last, node.span);
   if (!into.from || !into.to)
     return false;
   if (into.to->value < into.from->value) {
@@ -50,7 +64,7 @@ bool stations(Reading &reading, const Node &node, std::span<const std::string_vi
 Shape shape_of(const Place &, Rule) {
   return {.words = std::string(place_words),
           .example = "PW 9.4",
-          .pattern = "^[A-Z]+[0-9]* -?[0-9]+(\\.[0-9]+)?$",
+          .pattern = "^[A-Z]+[0-9]* (-?[0-9]+(\\.[0-9]+)?|[0-9]+ ft .+ in|[0-9]+'.+\")$",
           .choices = {}};
 }
 Shape shape_of(const Reach &, Rule) {
@@ -62,11 +76,12 @@ bool read(Reading &reading, const Node &node, Rule, Place &into) {
   if (!text)
     return false;
   const auto words = base::words(*text);
-  if (words.size() != 2) {
+  const auto station = words.size() < 2 ? std::string() : spaced(std::span(words).subspan(1));
+  if (words.size() < 2 || (words.size() > 2 && !base::feet_and_inches(station))) {
     not_a_place(reading, node, place_words, "PW 9.4");
     return false;
   }
-  const auto at = read_station(reading, words[1], node.span);
+  const auto at = read_station(reading, station, node.span);
   if (!at)
     return false;
   reading.references.push_back({Vocabulary::row, std::string(words[0]), node.span});

@@ -17,7 +17,8 @@ STRAKEBOOK_CHOICES(State, {"draft", State::draft}, {"preliminary", State::prelim
 STRAKEBOOK_CHOICES(Side, {"port", Side::port}, {"centre", Side::centre}, {"starboard", Side::starboard})
 STRAKEBOOK_CHOICES(Status, {"no-echo", Status::no_echo}, {"unstable", Status::unstable},
                    {"not-cleaned", Status::not_cleaned}, {"no-access", Status::no_access},
-                   {"weld-or-fitting", Status::weld_or_fitting}, {"rejected", Status::rejected})
+                   {"weld-or-fitting", Status::weld_or_fitting}, {"rejected", Status::rejected},
+                   {"queried", Status::queried})
 STRAKEBOOK_CHOICES(Surface, {"bare", Surface::bare}, {"coated echo-to-echo", Surface::coated_echo_to_echo},
                    {"coated single-echo", Surface::coated_single_echo})
 STRAKEBOOK_CHOICES(Plate, {"hull", Plate::hull}, {"doubler", Plate::doubler})
