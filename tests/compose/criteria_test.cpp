@@ -100,7 +100,7 @@ TEST_CASE("the working of a formula can be done again from what is printed") {
   assess_again(sample);
   const auto text = section(sample, "criteria");
   CHECK(contains(text, "side, f 1, b 1, c 1\n2.580\n2.092\ngoverns\n3.00\n2.70, worn under the floor"));
-  CHECK(contains(text, "the greater of 0.006 a √T, by draught 0.70 m, and 0.55 f √L, by length 18.0 m because the length of the waterline"));
+  CHECK(contains(text, "the greater of 0.006 a √T, by draught 0.70 m †, and 0.55 f √L, by length 18.0 m because the length of the waterline"));
   sample.survey.vessel.waterline_length = sample.survey.vessel.length;
   sample.survey.vessel.waterline_length->length = measured("17.4 m", base::Unit::metre);
   assess_again(sample);

@@ -60,7 +60,7 @@ TEST_CASE("hull figures that were told are signed in the working of the rule and
   sample.survey.criteria.push_back({.id = "inland-rule"});
   sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
   const auto criteria = section(sample, "criteria");
-  CHECK(contains(criteria, "Length 18.0 m, draught 0.70 m †, frame spacing 500 mm †."));
+  CHECK(contains(criteria, "length 18.0 m, draught 0.70 m †, frame spacing 500 mm †."));
   CHECK(contains(criteria, legend));
   CHECK(contains(section(sample, "assessment"), "European inland rule minimum\n3.00 †\n"));
 

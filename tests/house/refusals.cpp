@@ -70,7 +70,7 @@ TEST_CASE("ordered values are in order") {
 TEST_CASE("a tolerance gives bands or sizes, one of the two") {
   spoiled("base/tolerances.yaml", "      sizes:\n", "      bands: [{from: 3 mm, to: 5 mm, minus: 0.4 mm, plus: 0.8 mm}]\n      sizes:\n",
           Code::unknown_key, "one of them");
-  spoiled("base/tolerances.yaml", "      verified: yes\n      sizes:\n        - {size: 5 mm, minus: 0.29 mm, plus: 0.29 mm}\n        - {size: 6 mm, minus: 0.31 mm, plus: 0.31 mm}\n        - {size: 10 mm, minus: 0.40 mm, plus: 0.40 mm}\n",
+  spoiled("base/tolerances.yaml", "      verified: no\n      sizes:\n        - {size: 5 mm, minus: 0.29 mm, plus: 0.29 mm}\n        - {size: 6 mm, minus: 0.31 mm, plus: 0.31 mm}\n        - {size: 10 mm, minus: 0.40 mm, plus: 0.40 mm}\n",
           "      verified: yes\n", Code::missing_key, "one of them");
 }
 

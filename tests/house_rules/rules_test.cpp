@@ -165,7 +165,9 @@ TEST_CASE("files and functions keep to their lengths") {
 
 TEST_CASE("no figure that judges stands in the rooms that judge") {
   // Lengths that no hull has and no gauge shows, so that a slip is refused; everything that judges is a layout's.
-  const std::set<std::string> named = {"strakebook/steel/survey/values.h: thickest_plate",
+  // And the last decimal of a printed probability, which judges nothing.
+  const std::set<std::string> named = {"strakebook/steel/assess/conformance.cpp: step",
+                                       "strakebook/steel/survey/values.h: thickest_plate",
                                        "strakebook/steel/survey/values.h: thinnest_reading"};
   std::set<std::string> seen;
   const std::regex figure(R"((^|[^\w.])([0-9]+\.[0-9]*|\.[0-9]+|[0-9]+e-?[0-9]+)|(milli|micro|nano)metres\([0-9])"), name(R"((\w+) = )");

@@ -92,7 +92,7 @@ def reading_heads(line):
     """The column heads of the readings table, once for each time that it stands beside itself: [(heads, right edge)]."""
     starts = [i for i, w in enumerate(line) if w.text == "stn"]
     parts = [line[a:b] for a, b in zip(starts, starts[1:] + [None])]
-    found = [(column(part, "stn", "displayed"), part[-1].x1) for part in parts if column(part, "stn", "displayed", "over", "section")]
+    found = [(column(part, "stn", "displayed"), part[-1].x1) for part in parts if column(part, "stn", "displayed", "limit", "section")]
     return found if len(found) == len(starts) else []
 
 
@@ -129,7 +129,7 @@ def reading_lines(pdf, rows):
 
 def printed_marks(pdf, rows):
     """[(row, station, figures)], a dash for none; a mark printed twice is there twice."""
-    return [(row, station(at), " ".join(shown)) for row, at, shown in reading_lines(pdf, rows)]
+    return [(row, station(at), " ".join(shown)) for row, at, shown, _, _ in reading_lines(pdf, rows)]
 
 
 def figures(cell):
@@ -181,12 +181,23 @@ def as_mm(text):
     return figure if unit in ([], ["mm"]) else str(decimal(Fraction(figure) * MM[unit[0]]).normalize())
 
 
-def judge_summary(name, pdf, rows):
+def marks_by_row(pdf, rows):
+    """{row: [(station, figures, "used", "doubler" or "unread")]} as the readings tables print them."""
     printed = {}
     for row, at, shown, line, _ in reading_lines(pdf, rows):
         words = {w.text for w in line}
         state = "unread" if not FIGURE.match(shown[0]) or {"query", "rejected"} & words else "doubler" if "doubler" in words else "used"
         printed.setdefault(row, []).append((station(at), " ".join(shown), state))
+    return printed
+
+
+def as_printed(value, figure):
+    """The value to the decimals of a printed figure, unless it has no more than two of its own."""
+    return value if value.as_tuple().exponent >= -2 else value.quantize(Decimal(figure), ROUND_HALF_UP)
+
+
+def judge_summary(name, pdf, rows):
+    printed = marks_by_row(pdf, rows)
     table = printed_summary(pdf, rows)
     expect(set(table) == set(rows), f"{name}: the summary names every row: {set(rows) ^ set(table)}")
     for row in set(table) & set(printed):
@@ -198,8 +209,7 @@ def judge_summary(name, pdf, rows):
         means = {str(mean.quantize(Decimal("0.01"), how)) for how in (ROUND_HALF_EVEN, ROUND_HALF_UP)}
         planned, n_read, used, least, mean_said, worst = table[row]
         expect((int(planned), int(n_read), int(used)) == (len(printed[row]), len(read) + n_doubler, len(read)), f"{name} {row}: counts {table[row]} against {len(printed[row])} and {len(read)}")
-        shown_mm = min(values) if min(values).as_tuple().exponent >= -2 else min(values).quantize(Decimal(least), ROUND_HALF_UP)
-        expect(Decimal(least) == shown_mm, f"{name} {row}: least {least}, not {min(values)}")
+        expect(Decimal(least) == as_printed(min(values), least), f"{name} {row}: least {least}, not {min(values)}")
         expect(mean_said in means, f"{name} {row}: mean {mean_said}, not {means}")
         where = worst.split()
         expect(where[0] == row and (min(values), station(where[1])) in read, f"{name} {row}: worst at {worst}")
@@ -222,19 +232,19 @@ def printed_zones(pdf, names):
     return out
 
 
-def judge_zones(name, given, pdf, printed):
+def judge_zones(name, given, pdf, rows):
     """Least, mean, greatest, deviation and tenth percentile (type 6 is Python's "exclusive") from the figures read back."""
     figures_of = {}
-    for row, _, shown in printed:
-        if NUMBER.match(shown.split()[0]):
-            figures_of.setdefault(given["zones"][given["rows"][row]["zone"]]["name"], []).append(min(map(Decimal, shown.split())))
+    for row, marks in marks_by_row(pdf, rows).items():
+        values = [decimal(min(in_mm(shown))) for _, shown, state in marks if state == "used"]
+        figures_of.setdefault(given["zones"][given["rows"][row]["zone"]]["name"], []).extend(values)
     table = printed_zones(pdf, {z["name"] for z in given["zones"].values()})
     expect(set(table) == {z["name"] for z in given["zones"].values()}, f"{name}: every zone stands in figures, not only {sorted(table)}")
     for zone in set(table) & set(figures_of):
         values = figures_of[zone]
         used, read, least, mean, greatest, *rest = table[zone]
         expect(int(used) == len(values) and int(read) >= int(used), f"{name} {zone}: {used} of {read} used, not {len(values)}")
-        expect((Decimal(least), Decimal(greatest)) == (min(values), max(values)), f"{name} {zone}: {least} to {greatest}")
+        expect((Decimal(least), Decimal(greatest)) == (as_printed(min(values), least), as_printed(max(values), greatest)), f"{name} {zone}: {least} to {greatest}")
         expect(abs(Decimal(mean) - statistics.mean(values)) <= Decimal("0.0051"), f"{name} {zone}: mean {mean}")
         if len(values) < 10:
             expect(rest == ["–"] * 4, f"{name} {zone}: too few for statistics, and yet {rest}")
@@ -279,7 +289,7 @@ def judge(survey, pdf):
     expect(wanted == got, f"{name}: pits lacking {list(wanted - got)[:4]}, too much {list(got - wanted)[:4]}")
     print(f"{name}: {len(printed)} marks and {sum(got.values())} pits read back")
     judge_summary(name, pdf, rows)
-    judge_zones(name, given, pdf, printed)
+    judge_zones(name, given, pdf, given["rows"])
     text = plain(pdf)
     judge_coverage(name, text)
     judge_photos(name, survey, text)

@@ -17,10 +17,11 @@ from second.read_survey import STATUS
 
 SURVEYS, SHOWN, LEAST = 2000, 10, 20
 KINDS = {"verdict": ("meets", "too-close", "falls-short", "not-applicable"), "bare": ("inside", "at-limit", "over"),
-         "why_not": ("weak-basis", "scope"), "state": ("alive", "excluded", "set-aside"), "weak_basis": (True, False),
-         "extent": ("none", "not-declared", "isolated", "extensive"), "too_few": (True, False), "conflict": (True, False),
+         "why_not": ("weak-basis", "scope", "not-declared", "thicker"), "state": ("alive", "excluded", "set-aside"), "weak_basis": (True, False),
+         "extent": ("none", "not-declared", "isolated", "scattered", "extensive"), "too_few": (True, False), "conflict": (True, False),
          "rung": ("unsafe", "thin", "low", "reduced", "sound"), "suggests_extensive": (True, False), "departs": (True, False),
-         "spot_check": (True, False), "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected")}
+         "spot_check": (True, False), "substantial": (True, False), "indicative": (True, False), "checked": (True,),
+         "reduce": ("least of repeats", "mean of repeats"), "reading": ("floor-times-b", "local-wear", "local-wear-under-floor"), "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected")}
 
 
 def kinds(value):

@@ -80,7 +80,7 @@ private:
   std::map<std::string, int> stations;
 };
 
-/// Case 1: a thick bottom with deep pits. The builder's invoice gives 12 mm.
+/// A thick bottom with deep pits. The builder's invoice gives 12 mm.
 inline SurveyBuilder thick_bottom() {
   return SurveyBuilder()
       .zone("B", "12", "mill certificate", policy::Plating::bottom)

@@ -99,7 +99,8 @@ std::vector<Block> worst_loss(const Scope &scope) {
                                          {"place", link(subject_target(scope, id), subject_place(scope, id))},
                                          {"original", plain(with_mm(scope, original.nominal))},
                                          {"basis", plain(original.basis)}});
-  out.push_back(paragraph(text.text(), look::answer));
+  const bool some_left_out = std::ranges::any_of(scope.assessment().zones, &assess::ZoneResult::weak_basis);
+  out.push_back(paragraph(some_left_out ? (text + scope.tell_computed("answer.loss-left-out")).text() : text.text(), look::answer));
   return out;
 }
 

@@ -14,11 +14,12 @@ std::string gauge_words(const Scope &scope, const std::string &id, const std::ve
   const bool all = pits.size() == scope.survey().pits.size();
   const base::Fill where{"pits", all ? scope.say("appendices.every-pit") : join_and(scope, pits)};
   const auto *gauge = survey::gauge_of(scope.survey(), id);
-  if (gauge == nullptr)
+  const auto *result = assess::gauge_result(scope.assessment(), id);
+  if (gauge == nullptr || result == nullptr)
     return scope.say("appendices.default-no-gauge", {where});
   return scope.say("appendices.default-text", {where,
                                                {"gauge", gauge->name.given() ? gauge->name.text : gauge->id},
-                                               {"u", unit_mm(scope, base::mm_exact(gauge->u, 2))}});
+                                               {"u", unit_mm(scope, base::mm_exact(result->u, 2))}});
 }
 
 } // namespace

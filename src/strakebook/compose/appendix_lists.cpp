@@ -89,6 +89,8 @@ std::string rule_in_short(const Scope &scope) {
                     {"source", doubt.source}});
 }
 
+bool by_single_echo(const survey::Mark &mark) { return mark.surface == survey::Surface::coated_single_echo; }
+
 std::string copying_words(const Scope &scope) {
   const auto &checks = scope.policy().copying;
   return scope.say("appendices.rule-copying-text",
@@ -129,11 +131,13 @@ content::Block rules_used(const Scope &scope) {
       plain(unit_mm(scope, base::mm_exact(policy.neighbour_jump, 1))));
   add(entries, scope.say("appendices.rule-block"),
       plain(unit_mm(scope, base::mm_exact(policy.block_agreement, 1))));
-  add(entries, scope.say("appendices.rule-retake"),
-      plain(unit_mm(scope, base::mm_exact(policy.retake_within, 1))));
-  add(entries, scope.say("appendices.rule-single-echo"),
-      plain(scope.say("appendices.rule-single-echo-text",
-                      {{"least", figure(policy.single_echo.least)}, {"most", figure(policy.single_echo.most)}})));
+  if (std::ranges::any_of(scope.assessment().gauges, &assess::GaugeResult::indicative))
+    add(entries, scope.say("appendices.rule-retake"),
+        plain(unit_mm(scope, base::mm_exact(policy.retake_within, 1))));
+  if (std::ranges::any_of(scope.survey().marks, by_single_echo))
+    add(entries, scope.say("appendices.rule-single-echo"),
+        plain(scope.say("appendices.rule-single-echo-text",
+                        {{"least", figure(policy.single_echo.least)}, {"most", figure(policy.single_echo.most)}})));
   add_tolerances(scope, entries);
   add_defaults(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);

@@ -111,11 +111,13 @@ std::optional<Block> retakes(const Scope &scope) {
       places = places + plain(scope.say("voice.list-between"));
     places = places + link(subject_target(scope, one.place), tied_mark(one.place));
   }
-  return paragraph(scope.tell("instruments.retakes",
-                              {{"n", plain(std::to_string(all.size()))},
-                               {"within", plain(unit_mm(scope, base::mm_exact(scope.policy().retake_within, 1)))},
-                               {"places", std::move(places)}}),
-                   look::text);
+  const Length within = scope.policy().retake_within;
+  Inlines text = scope.tell("instruments.retakes", {{"n", plain(std::to_string(all.size()))},
+                                                    {"within", plain(unit_mm(scope, base::mm_exact(within, 1)))},
+                                                    {"places", std::move(places)}});
+  if (std::ranges::any_of(all, [&](const assess::Retake &one) { return std::max(one.off, -one.off) > within; }))
+    text = text + plain(" " + scope.say("instruments.retakes-echo"));
+  return paragraph(std::move(text), look::text);
 }
 
 } // namespace

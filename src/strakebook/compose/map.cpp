@@ -4,6 +4,7 @@
 
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/low_side.h"
 #include "strakebook/compose/subjects.h"
 
 /// Shell expansion: where the steel was read.
@@ -37,6 +38,7 @@ Inlines signs(const Scope &scope) {
   if (!scope.survey().pits.empty()) out = out + plain(" " + scope.say("map.pitted"));
   if (!scope.survey().limitations.empty()) out = out + plain(" " + scope.say("map.unseen"));
   if (!scope.survey().doublers.empty()) out = out + plain(" " + scope.say("map.doubled"));
+  if (any_mark_lowered(scope) || any_pit_lowered(scope)) out = out + plain(" " + scope.say("map.displayed"));
   return out;
 }
 

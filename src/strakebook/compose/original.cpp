@@ -39,7 +39,7 @@ std::vector<Inlines> tolerance_notes(const Scope &scope) {
   return notes;
 }
 
-content::Block zones_table(const Scope &scope, Numbering &numbering) {
+content::Block originals_table(const Scope &scope, Numbering &numbering) {
   const std::string mm = scope.say("voice.mm");
   auto table = labelled_table(scope, numbering, "plain", scope.tell("original.caption"),
                               {column(scope.say("original.zone")), column(scope.say("original.nominal"), Align::decimal, mm),
@@ -81,7 +81,7 @@ std::vector<content::Block> over_original(const Scope &scope) {
 content::Section original(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
-  out.blocks.push_back(zones_table(scope, numbering));
+  out.blocks.push_back(originals_table(scope, numbering));
   append(out.blocks, over_original(scope));
   for (const auto &zone : scope.survey().zones)
     if (const auto &result = assess::zone_result(scope.assessment(), zone.id); result.weak_basis)

@@ -30,7 +30,7 @@ content::Drawing which_fits(const Scope &scope, const survey::Zone &zone, const 
   out.y1 = lanes;
   out.y = {content::Scale::Rule::named, "nominal-row"};
   out.x0 = mm_of(*result.min);
-  out.x1 = mm_of(*result.max);
+  out.x1 = mm_of(*result.thickest);
   int lane = lanes - 1;
   for (const auto &one : result.nominals) {
     const double low = mm_of(one.lower.value_or(one.nominal)), high = mm_of(one.upper.value_or(one.nominal));
@@ -46,7 +46,7 @@ content::Drawing which_fits(const Scope &scope, const survey::Zone &zone, const 
     if (const auto &mark = scope.assessment().marks[i];
         mark.used && survey::zone_of_row(scope.survey(), scope.survey().marks[i].row).id == zone.id)
       add_spot(out, {mm_of(mark.remaining), -0.5}, "mark");
-  add_line(out, {{mm_of(*result.max), -0.8}, {mm_of(*result.max), static_cast<double>(lanes)}}, "pit-line");
+  add_line(out, {{mm_of(*result.thickest), -0.8}, {mm_of(*result.thickest), static_cast<double>(lanes)}}, "pit-line");
   content::Axis axis{.side = content::Axis::Side::bottom, .at = -1, .ticks = {}, .numbers = {}, .title = {}, .line = true};
   for (int mm = static_cast<int>(out.x0); mm <= static_cast<int>(out.x1) + 1; ++mm) {
     axis.ticks.push_back(mm);
@@ -110,7 +110,7 @@ std::vector<content::Block> weak_zone(const Scope &scope, Numbering &numbering, 
   if (result.nominals.empty() || !result.min) return out;
   content::Figure figure;
   figure.label = next_figure(scope, numbering);
-  figure.caption = scope.tell("original.fits-caption", {{"zone", plain(zone.name.text)}, {"max", plain(unit_mm(scope, base::mm_exact(*result.max, 1)))}});
+  figure.caption = scope.tell("original.fits-caption", {{"zone", plain(zone.name.text)}, {"max", plain(unit_mm(scope, base::mm_exact(*result.thickest, 1)))}});
   figure.panels.push_back({{}, {}, which_fits(scope, zone, result), "figure/original/" + zone.id});
   out.push_back(block(std::move(figure)));
   std::string text = fits_words(scope, result);

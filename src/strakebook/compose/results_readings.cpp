@@ -304,8 +304,8 @@ content::Block rows_table(const Scope &scope, Numbering &numbering) {
   add_rows(table, std::move(rows));
   table.notes = {plain(scope.say("results.rows-note"))};
   for (const auto &zone : scope.assessment().zones)
-    if (const std::string words = wastage_sentences(scope, zone); !words.empty())
-      table.notes.push_back(plain(scope.say("results.zone-line", {{"zone", zone_name(scope, zone.zone)}, {"words", words}})));
+    if (const auto words = wastage_sentences(scope, zone))
+      table.notes.push_back(scope.tell("results.zone-line", {{"zone", plain(zone_name(scope, zone.zone))}, {"words", words->text()}}));
   return block(std::move(table), "table/rows");
 }
 

@@ -1,5 +1,6 @@
 """Field by field: what the program printed against what was computed here."""
 import json
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
@@ -12,20 +13,38 @@ from .read_layout import read_policy
 from .read_survey import read_survey
 from .ways import OPEN
 
+# What the program prints and is not computed here, each with the reason. A field in neither is a difference.
+COPIED = "words of the layout or the survey, copied"
+NOT_COMPUTED = {
+    **{f"criteria.{k}": COPIED for k in ("name", "authority", "edition", "scope", "asked_by")},
+    "decision_rule": COPIED, "marks.displayed": COPIED, "doublers": COPIED,
+    "statistics": "the policy's figures for zones.statistics, copied",
+    "zones.statistics": "judges nothing; held to published data sets by the program's own tests",
+    "defaults": "names what was assumed where the survey is silent; what follows from it is compared wherever it is used",
+}
+
 
 def differences(ours, theirs, at=""):
-    """(place, ours, theirs) wherever they differ. Fields that only the program has are not looked at: see only_theirs."""
+    """(place, ours, theirs) wherever they differ, either way."""
     if isinstance(ours, dict) and isinstance(theirs, dict):
-        for key, value in ours.items():
-            if key in theirs:
-                yield from differences(value, theirs[key], f"{at}.{key}" if at else key)
-            else:
-                yield f"{at}.{key}", value, "nothing"
+        for key in {**ours, **theirs}:
+            name = f"{at}.{key}" if at else key
+            if key in ours and key in theirs:
+                yield from differences(ours[key], theirs[key], name)
+            elif key in ours:
+                yield name, str(ours[key]), "nothing"
+            elif plain_name(name) not in NOT_COMPUTED:
+                yield name, "nothing", theirs[key]
     elif isinstance(ours, list) and isinstance(theirs, list) and len(ours) == len(theirs):
         for i, (a, b) in enumerate(zip(ours, theirs)):
             yield from differences(a, b, f"{at}[{i}]")
     elif not same(ours, theirs):
         yield at, str(ours), theirs
+
+
+def plain_name(at):
+    """Without places in lists, and without the names of formulas."""
+    return re.sub(r"^workings\.[^.]*(\.[0-9][^.]*)?", "workings", re.sub(r"\[\d+\]", "", at))
 
 
 def same(ours, theirs):
@@ -34,27 +53,13 @@ def same(ours, theirs):
     return type(ours) is type(theirs) and ours == theirs
 
 
-def only_theirs(ours, theirs, at=""):
-    """Names of the fields that the program prints and that are not computed here."""
-    if isinstance(ours, dict) and isinstance(theirs, dict):
-        for key, value in theirs.items():
-            name = f"{at}.{key}" if at else key
-            if key not in ours:
-                yield name
-            elif at != "workings":
-                yield from only_theirs(ours[key], value, name)
-    elif isinstance(ours, list) and isinstance(theirs, list):
-        for a, b in zip(ours, theirs):
-            yield from only_theirs(a, b, at)
-
-
 def program_says(binary, layouts, survey):
     """What it computed; where it refused, the errors as text."""
     done = run(binary, "assess", "--layouts", layouts, "--format", "json", survey)
     if done.returncode == 0:
         return json.loads(done.stdout)
     said = json.loads(done.stderr) if done.stderr.startswith("{") else {"diagnostics": []}
-    return "; ".join(d["message"] for d in said["diagnostics"] if d["severity"] == "error") or done.stderr[:500]
+    return "; ".join(d["message"] for d in said["diagnostics"] if d["severity"] == "error") or done.stderr[:500] or f"it left with {done.returncode}"
 
 
 def explained(survey, policy, theirs):
@@ -71,7 +76,7 @@ class Judged:
     ours: dict
     found: list             # differences that nothing explains
     ways: tuple             # open disagreements that showed
-    only: tuple             # fields that the program prints and that are not computed here
+    said: dict              # the program's answer
 
 
 def judge(binary, root, path):
@@ -79,7 +84,7 @@ def judge(binary, root, path):
     policy = read_policy(layouts, survey.house)
     ours, theirs = assess(survey, policy), program_says(binary, layouts, path)
     if isinstance(theirs, str):
-        return Judged(ours, [("the program refused it", "", theirs)], (), ())
+        return Judged(ours, [("the program refused it", "", theirs)], (), {})
     found = list(differences(ours, theirs))
     ways = explained(survey, policy, theirs) if found else ()
-    return Judged(ours, [] if ways else found, ways, tuple(sorted(set(only_theirs(ours, theirs)))))
+    return Judged(ours, [] if ways else found, ways, theirs)

@@ -9,14 +9,20 @@ from types import SimpleNamespace
 
 from .criteria import rule_minimum
 from .lengths import NANOMETRE, length, root_up, up
-from .original import delivered
+from .doubt import doubt_of
+from .original import spans
+from .read_layout import load_text
 from .read_survey import STATUS
 
 LENGTHS = ("18.0", "24.999", "25", "25.001", "38.5", "39.999", "40", "40.001", "60")
 PLATES = ("3.0", "4.0", "5.0", "5.1", "6.0", "6.35", "8.0", "10.0", "12.0", "1/4 in", "50.0")
 DOUBTS = ("0.05", "0.10", "0.15", "0.07", "0.000001", "0.3")
+SHARES_PITTED = ("0.1", "4.999", "5", "5.001", "14.999", "15", "20")
 SHARES = ("20", "25", "12.5", "33.33333", "7.77", "30.001")
-SETS = "surface: bare, reduce: least of repeats"
+BUDGET = ("resolution: {half-width: 0.05}", "block: {u: 0.02, degrees: 50}", "velocity: {share: 1}", "repeatability: {u: 0.07, degrees: 3}",
+          "surface: {half-width: 0.08, degrees: 8}")
+SHOWN = ("5.0", "5.05", "5.1", "5.100001", "5.2", "5.33", "4.9", "4.8", None)     # on a block of 5.0
+SURFACES = ("bare", "bare", "coated echo-to-echo", "coated single-echo", "coated single-echo, coating-thickness: 120 um")
 
 
 def decimal(value):
@@ -45,13 +51,25 @@ class Maker:
         return ("vessel:\n  name: Test Tank\n  source: measured\n  beam: 5.0 m\n"
                 f"  length: {decimal(self.hull.length)} mm\n  draught: {decimal(self.hull.draught)} mm\n"
                 f"  frame-spacing: {decimal(self.hull.spacing)} mm\n"
-                + ("  wing-voids: yes\n" if self.hull.wing_voids else self.maybe(0.5, "  wing-voids: no\n")))
+                + ("  wing-voids: yes\n" if self.hull.wing_voids else self.maybe(0.5, "  wing-voids: no\n"))
+                + self.maybe(0.5, f"  carries: {self.pick(('passengers', 'cargo'))}\n") + self.maybe(0.5, "  light-scantlings: yes\n")
+                + self.maybe(0.3, "  waterline-length: {value: 17.3 m, source: 'told, owner'}\n"))
 
     def gauges(self):
-        self.gauge = {f"g{i}": self.pick(DOUBTS) for i in range(self.rng.randint(1, 3))}
-        every = {**self.gauge, "depth": self.pick(DOUBTS)}
-        self.u = {k: length(u) for k, u in every.items()}
-        return "gauges:\n" + "".join(f"  {k}: {{u: {u}, block: 5.0, before: 5.0, after: 5.0}}\n" for k, u in every.items())
+        self.gauge = [f"g{i}" for i in range(self.rng.randint(1, 3))]
+        self.u, out = {}, "gauges:\n"
+        for name in [*self.gauge, "depth"]:
+            if self.chance(0.7):
+                doubt = f"u: {self.pick(DOUBTS)}"
+            else:
+                doubt = f"doubt: {{{', '.join(self.rng.sample(BUDGET, self.rng.randint(1, 4)))}}}"
+            # A share is of the thickest figure, which is not known yet.
+            self.u[name] = doubt_of(load_text(f"{{{doubt}}}"), Fraction(10), self.policy).u
+            shown = [self.pick(SHOWN) for _ in range(2)] if self.chance(0.3) else ["5.0", "5.0"]
+            checks = "".join(f", {when}: {s}" for when, s in zip(("before", "after"), shown) if s)
+            wrong = self.maybe(0.06, ", velocity: 5920 m/s, true-velocity: 5850, true-velocity-basis: a block of the plate")
+            out += f"  {name}: {{{doubt}, block: 5.0{checks}{wrong}}}\n"
+        return out
 
     def criteria(self):
         used = self.rng.sample(list(self.policy.criteria), self.rng.randint(0, len(self.policy.criteria)))
@@ -70,17 +88,18 @@ class Maker:
         self.zone, out = {}, "zones:\n"
         for i in range(self.rng.randint(1, 4)):
             z = SimpleNamespace(original=self.pick(PLATES), plating=self.pick(("bottom", "side", "bilge")),
-                                tolerance=self.pick([None, *self.policy.tolerances]), sound=self.chance(0.25))
+                                tolerances=self.rng.sample(list(self.policy.tolerances), self.pick((0, 1, 1, 2))), sound=self.chance(0.25))
             self.zone[f"Z{i}"] = z
             out += (f"  Z{i}:\n    name: zone {i}\n    plating: {z.plating}\n    original: {z.original}\n"
-                    f"    basis: {self.pick(list(self.policy.weak))}\n    source: measured\n"
-                    + (f"    tolerance: {z.tolerance}\n" if z.tolerance else "") + self.maybe(0.4, "    assumption: Sheltered, so unwasted.\n")
+                    f"    basis: {self.pick(list(self.policy.weak))}\n    source: {self.pick(('measured', 'told, owner'))}\n"
+                    + (f"    tolerance: [{', '.join(z.tolerances)}]\n" if z.tolerances else "") + self.maybe(0.4, "    assumption: Sheltered, so unwasted.\n")
                     + self.maybe(0.9, f"    area-m2: {self.pick(('0.5', '3', '9.25', '40'))}\n") + self.maybe(0.5, self.pitting()))
         return out
 
     def pitting(self):
         count, over = self.pick((("3", "1"), ("4", "1"), ("31", "10"), ("30", "10"), ("1", "7")))
-        return f"    pitting: {{count: {count}, over-m2: {over}, share-percent: {self.pick(('0.1', '4.999', '5', '5.001', '20'))}}}\n"
+        return (f"    pitting: {{count: {count}, over-m2: {over}, share-percent: {self.pick(SHARES_PITTED)}"
+                + self.maybe(0.3, f", spacing: {self.pick(('99.999999', '100', '400'))} mm") + "}\n")
 
     def rows(self):
         names = [side + strake for strake in ("W", "M", "C7") for side in "PS"]
@@ -94,8 +113,8 @@ class Maker:
         out = [length(x) for x in ("2.5", "3.0", "3.3", "3.5", "4.0", "3/16 in", "5.500001")] + [t0 * 4 / 5]
         out += [t0 * (1 - Fraction(p) / 100) for p in (*SHARES, "15", "30")]
         out.append(rule_minimum(self.policy.criteria["inland-rule"]["rule"], self.hull, zone.plating)["limit"])
-        spans = [delivered(n, zone.tolerance, self.policy) for n in (*self.policy.usual, t0)]
-        return out + [end for span in spans if span for end in span]
+        named = zone.tolerances or self.policy.usual_tolerances
+        return out + [end for n in (*self.policy.usual, t0) for _, span in spans(n, named, self.policy) for end in span]
 
     def figure(self, zone, variance):
         """What is left at a place read with this variance: a whole number of nanometres, in mm."""
@@ -128,7 +147,8 @@ class Maker:
         form = self.pick((self.inline, self.grid, self.long))(number, rows, table, unit)
         gone = {f"{r} {s}": "wet" for s, line in table.items() for r, c in line.items() if c.endswith("rejected")}
         rejected = ", rejected: {" + ", ".join(f"{k}: {v}" for k, v in gone.items()) + "}" if gone else ""
-        return f"  - {{{form}, unit: {unit}, marks: {len(stations) * len(rows)}, gauge: {gauge}, {SETS}{rejected}}}\n"
+        how = f"surface: {self.pick(SURFACES)}, reduce: {self.pick(('least of repeats', 'least of repeats', 'mean of repeats'))}"
+        return f"  - {{{form}, unit: {unit}, marks: {len(stations) * len(rows)}, gauge: {gauge}, {how}{rejected}}}\n"
 
     def inline(self, number, rows, table, unit):
         return "inline: {" + ", ".join(f"{r}: {{" + ", ".join(f"{s}: {line[r]}" for s, line in table.items()) + "}" for r in rows) + "}"
@@ -163,7 +183,7 @@ class Maker:
             left = self.figure(self.zone[self.row[row]], self.u[self.pick(list(self.gauge))]**2 + self.u["depth"]**2)
             more = self.maybe(0.7, ", gauge: depth") + self.maybe(0.5, self.pick((", face: outside", ", face: inside")))
             more += self.maybe(0.2, ", per-m2: 4, share-percent: 6")
-            place = f"{row} {self.rng.randint(0, 500) / 100:g}"
+            place = f"{row} {self.rng.randint(0, 500) / 100 if self.chance(0.7) else self.pick((1, 1.05, 1.1)):g}"
             out += f"  P{i}: {{at: {place}, adjacent: {decimal(left + depth)}, depth: {decimal(depth)}{more}}}\n"
         return "pits:\n" + out if out else ""
 

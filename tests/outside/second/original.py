@@ -8,44 +8,66 @@ def loss_share(original, remaining):
 
 
 def delivered(nominal, tolerance, policy):
-    """(least, most) that plate of this nominal may measure new; nothing where no tolerance is named or it does not reach."""
-    for band in policy.tolerances[tolerance] if tolerance else ():
+    """(least, most) that plate of this nominal may measure new; nothing where the tolerance does not reach."""
+    for band in policy.tolerances[tolerance]:
         if band.start <= nominal < band.end:
             return nominal - band.minus, nominal + band.plus
     return None
 
 
-@dataclass(frozen=True)
-class Nominal:
-    size: Fraction
-    state: str              # alive, excluded, set-aside
-    span: tuple | None
+def spans(nominal, tolerances, policy):
+    """[(tolerance, span)] of those that reach."""
+    found = [(t, delivered(nominal, t, policy)) for t in tolerances]
+    return tuple((t, span) for t, span in found if span)
+
+
+def union(found):
+    return (min(low for _, (low, _) in found), max(high for _, (_, high) in found)) if found else None
 
 
 def state_of(span, thickest, assumption):
     """A thick reading bounds from below only: thinner sizes are excluded. Thicker ones stay, unless an assumption sets them aside."""
-    if span is None or thickest is None:
+    if thickest is None:
         return "alive"
     if thickest > span[1]:
         return "excluded"
     return "set-aside" if assumption and thickest < span[0] else "alive"
 
 
+@dataclass(frozen=True)
+class Nominal:
+    size: Fraction
+    fits: tuple             # (tolerance, span, state)
+
+    @property
+    def state(self):
+        """Alive under any tolerance is alive; no tolerance that reaches excludes nothing."""
+        states = [state for *_, state in self.fits]
+        return next((s for s in ("alive", "set-aside", "excluded") if s in states), "alive")
+
+    @property
+    def span(self):
+        return union([(t, span) for t, span, _ in self.fits])
+
+
+def considered(zone, policy):
+    return zone.tolerances or (policy.usual_tolerances if policy.weak[zone.basis] else ())
+
+
 def nominals(zone, thickest, policy):
-    """Every usual size, and the one stated, with what becomes of it."""
-    out = []
+    """Every usual size, and the one stated, with what becomes of it. Where no tolerance named reaches a size, the usual ones do."""
     for size in sorted({*policy.usual, zone.original}):
-        span = delivered(size, zone.tolerance, policy)
-        out.append(Nominal(size, state_of(span, thickest, zone.assumption), span))
-    return tuple(out)
+        found = spans(size, considered(zone, policy), policy) or spans(size, policy.usual_tolerances, policy)
+        yield Nominal(size, tuple((t, span, state_of(span, thickest, zone.assumption)) for t, span in found))
 
 
 @dataclass(frozen=True)
 class Original:
     weak: bool
     nominal: Fraction
-    span: tuple | None
-    sizes: tuple            # of a weak basis
+    tolerances: tuple
+    span: tuple | None      # of a strong basis
+    sizes: tuple            # of a weak one
     highest: Fraction       # the highest tenable original
 
     @property
@@ -54,12 +76,13 @@ class Original:
 
 
 def read_original(zone, thickest, policy):
+    named = considered(zone, policy)
     if not policy.weak[zone.basis]:
-        return Original(False, zone.original, delivered(zone.original, zone.tolerance, policy), (), zone.original)
-    sizes = nominals(zone, thickest, policy)
+        return Original(False, zone.original, named, union(spans(zone.original, named, policy)), (), zone.original)
+    sizes = tuple(nominals(zone, thickest, policy))
     alive = [n.size for n in sizes if n.state == "alive"]
     # Where no size fits, neither what is told nor what was read can be gone below.
-    return Original(True, zone.original, None, sizes, max(alive) if alive else max(zone.original, thickest))
+    return Original(True, zone.original, named, None, sizes, max(alive) if alive else max(zone.original, thickest))
 
 
 def share(original, remaining):
@@ -68,3 +91,8 @@ def share(original, remaining):
         return None
     low, high = (loss_share(s, remaining) for s in original.span) if original.span else (None, None)
     return {"nominal": loss_share(original.nominal, remaining), "low": low, "high": high}
+
+
+def alive_range(original, remaining):
+    gone = [loss_share(s, remaining) for s in original.alive]
+    return {"alive_low": min(gone, default=None), "alive_high": max(gone, default=None)}

@@ -8,29 +8,30 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
-from .lengths import length
+from .lengths import down, length
 from .read_layout import load
 
 STATUS = ("no-echo", "unstable", "not-cleaned", "no-access", "weld-or-fitting")
 SEPARATOR = {"comma": ",", "semicolon": ";", "tab": "\t"}
+FIGURE = re.compile(r"((?:\d+ )?\d+/\d+|\d*\.?\d+)(?: (mm|um|in|thou))?(\?)?(?: |$)")
 
 
 @dataclass(frozen=True)
 class Mark:
     row: str
     station: str            # as written
+    at: Fraction            # mm along the hull
     figures: tuple          # in mm, every repeat
-    status: str             # read, rejected, or why it would not read
+    status: str             # read, rejected, queried, or why it would not read
     on_doubler: bool
     gauge: str
+    reduce: str
+    single_echo: bool
+    film: Fraction | None   # of a coating that single echoes were read through
 
     @property
     def name(self):
         return f"{self.row} {self.station}"
-
-    @property
-    def at(self):
-        return Fraction(self.station)
 
     @property
     def used(self):
@@ -38,8 +39,8 @@ class Mark:
 
     @property
     def remaining(self):
-        """The least of the repeats."""
-        return min(self.figures)
+        """As displayed: the least of the repeats, or their mean rounded down."""
+        return min(self.figures) if self.reduce == "least of repeats" else down(sum(self.figures) / len(self.figures))
 
 
 @dataclass(frozen=True)
@@ -50,7 +51,9 @@ class Pit:
     adjacent: Fraction
     depth: Fraction
     gauge: str | None
-    on_doubler: bool
+    doubler: str | None     # that covers its place
+    inside: bool            # on the inside face
+    share_percent: Fraction | None  # of the area about it
 
     @property
     def remaining(self):
@@ -59,15 +62,23 @@ class Pit:
 
 
 @dataclass(frozen=True)
+class Pitting:
+    per_m2: Fraction
+    share_percent: Fraction
+    spacing: Fraction | None
+
+
+@dataclass(frozen=True)
 class Zone:
     name: str
     plating: str
     original: Fraction
     basis: str
-    tolerance: str | None
+    told: bool
+    tolerances: tuple
     assumption: bool
     area: Fraction | None
-    pitting: tuple | None   # pits, over m2, share of the area
+    pitting: Pitting | None
     rows: tuple
     action: str | None
     governing: str | None
@@ -76,11 +87,15 @@ class Zone:
 @dataclass(frozen=True)
 class Survey:
     house: str
+    inspected: str | None
     length: Fraction
     draught: Fraction | None
     spacing: Fraction | None
+    waterline: Fraction | None
     wing_voids: bool
-    u: dict                 # gauge -> standard uncertainty, mm
+    declared: frozenset     # what the vessel is declared to be
+    told: frozenset         # figures of the vessel that somebody told
+    gauges: dict            # as written
     zones: tuple
     rows: tuple             # in the order of the file
     marks: tuple            # by row, then along the hull
@@ -93,17 +108,20 @@ def plain(value):
     return value["value"] if isinstance(value, dict) else value
 
 
-def covers(place, rows, zone_of):
-    """'PW 4 to 13', 'PW, PC', 'zone W', 'whole shell': a function of row and station."""
+def listed(value):
+    return tuple(value) if isinstance(value, list) else (value,) if value else ()
+
+
+def covers(place, zone_of, unit):
+    """'PW 4 to 13', 'PW, PC', 'zone W', 'whole shell': a function of row and place along the hull."""
     if place == "whole shell":
         return lambda row, at: True
     if place.startswith("zone "):
         return lambda row, at: zone_of[row] == place[5:]
-    names, low, high = re.fullmatch(r"([A-Z0-9, ]*?[A-Z][0-9]*)(?: (-?[0-9.]+)(?: to (-?[0-9.]+))?)?", place).groups()
+    names, _, stretch = re.fullmatch(r"([A-Z]+[0-9]*(, *[A-Z]+[0-9]*)*) ?(.*)", place).groups()
     wanted = {n.strip() for n in names.split(",")}
-    start = Fraction(low) if low else None
-    end = Fraction(high) if high else start
-    return lambda row, at: row in wanted and (start is None or start <= at <= end)
+    ends = [length(end, unit) for end in stretch.split(" to ")] if stretch else []
+    return lambda row, at: row in wanted and (not ends or ends[0] <= at <= ends[-1])
 
 
 def cell(text, unit):
@@ -111,10 +129,10 @@ def cell(text, unit):
     text = text.strip()
     if text in STATUS:
         return (), text
-    *figures, last = text.split()
-    if last != "rejected":
-        figures, last = [*figures, last], "read"
-    return tuple(length(f, unit) for f in figures), last
+    rejected = text.endswith(" rejected")
+    found = FIGURE.findall(text.removesuffix(" rejected"))
+    status = "rejected" if rejected else "queried" if any(query for *_, query in found) else "read"
+    return tuple(length(figure, own or unit) for figure, own, _ in found), status
 
 
 def grid(lines):
@@ -129,7 +147,7 @@ def long(lines):
     kinds = [h.split()[0] for h in head]
     for line in body:
         got = dict(zip(kinds, line))
-        row, station = got["mark"].split() if "mark" in got else (got["row"], got["station"])
+        row, station = got["mark"].split(" ", 1) if "mark" in got else (got["row"], got["station"])
         yield row, station, got["reading"], got.get("plate", "hull")
 
 
@@ -141,50 +159,67 @@ def cells(given, folder):
     return {"grid": grid, "long": long}[given["form"]](lines)
 
 
-def read_marks(given, folder, rows, doubled):
-    sets = given["readings"] if isinstance(given["readings"], list) else [given["readings"]]
+def read_marks(given, folder, rows, doubled, unit):
     marks = []
-    for one in sets:
+    for one in given["readings"] if isinstance(given["readings"], list) else [given["readings"]]:
+        film = length(one["coating-thickness"]) if "coating-thickness" in one else None
         for row, station, text, plate in cells(one, folder):
             figures, status = cell(text, one["unit"])
-            over = plate == "doubler" or doubled(row, Fraction(station))
-            marks.append(Mark(row, station, figures, status, over, one["gauge"]))
+            at = length(station, unit)
+            marks.append(Mark(row, station, at, figures, status, plate == "doubler" or doubled(row, at) is not None, one["gauge"], one["reduce"],
+                              one["surface"] == "coated single-echo", film))
     return tuple(sorted(marks, key=lambda m: (rows.index(m.row), m.at)))
 
 
-def read_pits(given, doubled):
+def read_pits(given, doubled, unit):
     for name, p in given.get("pits", {}).items():
-        row, station = p["at"].split()
-        # A pit on the inside face under a doubler is in the hull's own plate.
-        over = doubled(row, Fraction(station)) and p.get("face") != "inside"
-        yield Pit(name, row, Fraction(station), length(p["adjacent"]), length(p["depth"]), p.get("gauge"), over)
+        row, station = p["at"].split(" ", 1)
+        at = length(station, unit)
+        yield Pit(name, row, at, length(p["adjacent"]), length(p["depth"]), p.get("gauge"), doubled(row, at), p.get("face") == "inside",
+                  Fraction(p["share-percent"]) if "share-percent" in p else None)
+
+
+def read_pitting(p):
+    spacing = length(p["spacing"]) if "spacing" in p else None
+    return Pitting(Fraction(p["count"]) / Fraction(p["over-m2"]), Fraction(p["share-percent"]), spacing)
 
 
 def read_zones(given):
     for name, z in given["zones"].items():
         decision = given.get("decisions", {}).get(name, {})
-        p = z.get("pitting")
-        pitting = (Fraction(p["count"]), Fraction(p["over-m2"]), Fraction(p["share-percent"]) / 100) if p else None
-        yield Zone(name, z["plating"], length(z["original"]), z["basis"], z.get("tolerance"), "assumption" in z,
-                   Fraction(z["area-m2"]) if "area-m2" in z else None, pitting,
+        yield Zone(name, z["plating"], length(z["original"]), z["basis"], z["source"].startswith("told"), listed(z.get("tolerance")),
+                   "assumption" in z, Fraction(z["area-m2"]) if "area-m2" in z else None,
+                   read_pitting(z["pitting"]) if "pitting" in z else None,
                    tuple(r for r, row in given["rows"].items() if row["zone"] == name),
                    decision.get("action"), decision.get("criterion"))
+
+
+def declared(vessel):
+    """Light scantlings, and what she carries."""
+    carries = plain(vessel.get("carries"))
+    return frozenset(([carries] if carries else []) + (["light-scantlings"] if plain(vessel.get("light-scantlings")) == "yes" else []))
+
+
+def told(vessel):
+    def source(value):
+        return value["source"] if isinstance(value, dict) else vessel.get("source", "")
+    return frozenset(k for k, v in vessel.items() if not isinstance(v, list) and source(v).startswith("told"))
 
 
 def read_survey(path):
     path = Path(path)
     given = load(path)
-    rows, vessel = list(given["rows"]), given["vessel"]
+    rows, vessel, unit = list(given["rows"]), given["vessel"], given["datum"]["station-unit"]
     zone_of = {r: row["zone"] for r, row in given["rows"].items()}
-    plates = [covers(d["over"], rows, zone_of) for d in given.get("doublers", {}).values()]
+    plates = {name: covers(d["over"], zone_of, unit) for name, d in given.get("doublers", {}).items()}
 
     def doubled(row, at):
-        return any(over(row, at) for over in plates)
+        return next((name for name, over in plates.items() if over(row, at)), None)
 
     def size(key):
         return length(plain(vessel[key])) if key in vessel else None
 
-    return Survey(given["house"], size("length"), size("draught"), size("frame-spacing"), vessel.get("wing-voids") == "yes",
-                  {k: length(g["u"]) for k, g in given.get("gauges", {}).items()}, tuple(read_zones(given)), tuple(rows),
-                  read_marks(given, path.parent, rows, doubled), tuple(read_pits(given, doubled)),
-                  tuple(given.get("criteria", {})), given.get("own-criteria", {}))
+    return Survey(given["house"], given["report"].get("inspected"), size("length"), size("draught"), size("frame-spacing"),
+                  size("waterline-length"), plain(vessel.get("wing-voids")) == "yes", declared(vessel), told(vessel),
+                  given.get("gauges", {}), tuple(read_zones(given)), tuple(rows), read_marks(given, path.parent, rows, doubled, unit),
+                  tuple(read_pits(given, doubled, unit)), tuple(given.get("criteria", {})), given.get("own-criteria", {}))

@@ -4,7 +4,7 @@ Each has a small survey under open/ that shows it. When the program changes, tha
 entry is taken from here, from where it is looked at, and closed in the record.
 """
 OPEN = {
-    "doublers-count": "readings on doublers count as readings of the zone's plate when the ladder asks whether there are enough",
-    "adjacent-does-not-bound": "the reading beside a pit is left out when the thickest reading bounds the original from below",
-    "doubler-pits-count": "a pit in a doubler is judged as a pit in the hull's plate",
+    "doubler-pits-count": "pits in a doubler, though judged by nothing, count in the extent, spacing and number of the hull's pits",
+    "inside-pits-set-aside": "a pit on the inside face under a doubler is taken for one in the doubler",
+    "row-loss-of-displayed": "a row's greatest loss is that of its lowest figure as displayed, though another is judged lower",
 }

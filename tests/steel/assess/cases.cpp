@@ -12,7 +12,7 @@ using sample::length;
 using sample::result_of;
 using Ids = std::vector<std::string>;
 
-TEST_CASE("case 1: a thick bottom with deep pits") {
+TEST_CASE("a thick bottom with deep pits") {
   const auto result = sample::assessed(sample::thick_bottom().made);
   const auto &zone = result.zones.at(0);
   REQUIRE(zone.subjects.size() == 2);
@@ -38,7 +38,7 @@ TEST_CASE("case 1: a thick bottom with deep pits") {
   CHECK(result.worst_loss == "P2");
 }
 
-TEST_CASE("case 2a: a light side with one pit") {
+TEST_CASE("a light side with one pit") {
   auto survey = sample::SurveyBuilder().zone("W", "5").row("PW", "W").marks("PW", {"4.6", "4.6", "4.6"})
                     .pit("P1", "PW", "2.4", "4.6", "1.3").criteria({"percent-25", "percent-30", "absolute-4.0", "absolute-3.0"});
   const auto result = sample::assessed(survey.made);
@@ -55,7 +55,7 @@ TEST_CASE("case 2a: a light side with one pit") {
   CHECK(result_of(pit, "absolute-3.0").margin == length("0.3"));
 }
 
-TEST_CASE("case 3: the original is not known") {
+TEST_CASE("the original is not known") {
   auto survey = sample::SurveyBuilder().zone("W", "6", "owner's word").row("PW", "W")
                     .marks("PW", {"6.0", "6.1", "6.1", "4.6"}).criteria({"percent-20", "absolute-4.0"});
   auto &original = survey.made.zones[0].original;

@@ -197,3 +197,20 @@ TEST_CASE("what is computed of a gauge stands in the JSON") {
   CHECK(json.at("retakes").at(0).at("place") == "PW 1");
   CHECK(json.at("worst_remaining") == "3.9");
 }
+
+TEST_CASE("a pit in a doubler is judged by nothing, by an indicative gauge too") {
+  sample::SurveyBuilder builder;
+  builder.zone("W", "6").row("PW", "W").marks("PW", {"5.0", "5.1"}).criteria({"absolute-4.0"});
+  auto survey = builder.made;
+  for (auto &mark : survey.marks) mark.plate = survey::Plate::doubler;
+  survey.doublers.push_back({.id = "D1", .over = {.rows = {"PW"}, .zone = {}, .from = {}, .to = {}}});
+  survey.pits.push_back({.id = "P1", .at = {.row = "PW", .station = sample::station("1")}, .adjacent = sample::mm("5.0"), .depth = sample::mm("2.0")});
+  survey.gauges = {{.id = "ut", .block = sample::mm("5.0"), .after = sample::mm("5.2"), .u = sample::length("0.1")}};
+  for (auto &mark : survey.marks) mark.gauge = "ut";
+  const auto result = sample::assessed(survey); // no place of the zone is judged at all
+  CHECK(result.gauges[0].indicative);
+  CHECK(result.retakes.empty());
+  CHECK_FALSE(result.pits[0].share);
+  CHECK_FALSE(result.pits[0].low);
+  CHECK(result.zones[0].too_few);
+}

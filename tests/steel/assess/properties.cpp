@@ -27,8 +27,8 @@ int rung_index(const std::string &rung) {
   return static_cast<int>(std::ranges::find(rungs, rung, &policy::Rung::id) - rungs.begin());
 }
 
-bool loses_less(const std::optional<assess::LossShare> &now, const std::optional<assess::LossShare> &before) {
-  return now && before && now->nominal < before->nominal;
+bool loses_less(const std::optional<assess::Wastage> &now, const std::optional<assess::Wastage> &before) {
+  return now && before && now->share && before->share && now->share->nominal < before->share->nominal;
 }
 
 /// Verdicts of a zone, place by place and criterion by criterion, that got better.
@@ -49,7 +49,7 @@ Length thinner(Length figure, sample::Generator &generator) {
 Json in_one_order(const survey::Survey &survey) {
   auto all = Json::parse(assess::json(survey, sample::assessed(survey)));
   constexpr std::pair<const char *, const char *> lists[] = {
-      {"zones", "zone"}, {"rows", "row"}, {"marks", "mark"}, {"pits", "pit"}, {"defaults", "pit"}};
+      {"zones", "zone"}, {"rows", "row"}, {"marks", "mark"}, {"pits", "pit"}, {"defaults", "pit"}, {"gauges", "gauge"}, {"retakes", "place"}};
   for (const auto &[list, name] : lists)
     std::sort(all[list].begin(), all[list].end(), [&, key = name](const Json &a, const Json &b) {
       return std::pair(a[key].dump(), a.dump()) < std::pair(b[key].dump(), b.dump());
@@ -81,7 +81,7 @@ TEST_CASE("the original held, a thinner reading improves no verdict, no rung and
       const auto &was = before.zones[i], &now = after.zones[i];
       ++tried;
       wrong += better_verdicts(now, was);
-      wrong += loses_less(now.general_loss, was.general_loss) || loses_less(now.pit_loss, was.pit_loss);
+      wrong += loses_less(now.general, was.general) || loses_less(now.local, was.local) || loses_less(now.under_pit, was.under_pit);
       wrong += !was.rung.empty() && rung_index(now.rung) > rung_index(was.rung);
     }
     wrong += after.worst_remaining > before.worst_remaining;
@@ -118,7 +118,7 @@ TEST_CASE("a wider doubt never turns too close into meets, nor any other verdict
     auto survey = generator.survey(1); // with two gauges a wider one may become the worst of equals: another place
     const auto before = sample::assessed(survey);
     auto &gauge = survey.gauges[static_cast<std::size_t>(generator.below(2))];
-    gauge.u = gauge.u + Length::nanometres(1 + generator.below(150'000));
+    gauge.u = *gauge.u + Length::nanometres(1 + generator.below(150'000));
     const auto after = sample::assessed(survey);
     for (std::size_t i = 0; i < before.zones.size(); ++i)
       for (std::size_t k = 0; k < before.zones[i].subjects.size(); ++k) {
@@ -160,7 +160,7 @@ TEST_CASE("a mark that was not read changes no verdict") {
     survey.marks.push_back({.row = row.id, .station = sample::station("17"), .status = survey::Status::no_access, .gauge = "poor"});
     const auto after = Json::parse(assess::json(survey, sample::assessed(survey)));
     for (std::size_t i = 0; i < before["zones"].size(); ++i)
-      for (const char *same : {"subjects", "general_loss", "pit_loss", "conflict", "conflict_at", "measured_by", "worst", "mean"})
+      for (const char *same : {"subjects", "general", "local", "under_pit", "conflict", "conflict_at", "measured_by", "worst", "mean"})
         differs += before["zones"][i][same] != after["zones"][i][same];
     differs += before["worst"] != after["worst"];
   }

@@ -46,7 +46,10 @@ TEST_CASE("single echoes through a coating of unknown thickness want a limitatio
   CHECK(says(found, "2 marks were read single echo, BC 2 the first"));
   SECTION("a limitation") { survey.limitations[0].why = words("two marks were read by a single echo through paint"); }
   SECTION("the thickness") { survey.marks[1].coating = survey.marks[3].coating = mm("200 um"); }
-  SECTION("a doubler's plate is not judged") { survey.marks[1].plate = survey.marks[3].plate = survey::Plate::doubler; }
+  SECTION("a doubler's plate is not judged") { 
+    survey.marks[1].plate = survey.marks[3].plate = survey::Plate::doubler;
+    survey.decisions[0].opinion_on_few = words("The marks that are left are spread over the whole zone.");
+  }
   CHECK(reviewed(survey).empty());
 }
 
@@ -102,6 +105,7 @@ TEST_CASE("no doubler over a doubler") {
 TEST_CASE("no doubler over a doubler, where the recommendation names the zone") {
   auto survey = sample::complete_final();
   survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
+  survey.decisions[0].conflict.reset(); // the pits are in the outer plate then
   survey.recommendations = {{.id = "1", .action = "pad weld", .at = {.zone = "B"}, .klass = "A", .deadline = words("now"),
                              .reason = words("thin"), .feasible = words("yes"), .proof = words("photographs")}};
   survey.recommendations[0].alternative = words("an insert");
@@ -135,6 +139,7 @@ TEST_CASE("a doubler without a place is refused where there are doublers") {
   survey.steelwork = {{.id = "S1", .action = "pad weld"}};
   CHECK(reviewed(survey).empty());
   survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
+  survey.decisions[0].conflict.reset(); // the pits are in the outer plate then
   CHECK(says(only(reviewed(survey), Code::doubler_on_doubler), "schedule item S1: \"pad weld\" has no place"));
 }
 

@@ -12,7 +12,7 @@ inline base::SourceSpan at_line(int line) {
   return {.file = file, .line = line, .column = 1};
 }
 
-/// Case 1 as a final that lacks nothing.
+/// The thick bottom as a final that lacks nothing.
 inline survey::Survey complete_final() {
   survey::Survey made = thick_bottom().decide("B", "clean and recoat", "absolute-4.0").made;
   made.span = at_line(1);

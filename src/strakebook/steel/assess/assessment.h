@@ -146,7 +146,7 @@ struct Wastage {
 };
 
 /// A plate size considered where the basis is weak: every usual one, and the one stated. Under one tolerance it is excluded when
-/// the thickest reading used in the zone is above its delivery interval, and set aside when that reading is below the interval
+/// the zone's thickest reading is above its delivery interval, and set aside when that reading is below the interval
 /// and the survey states the assumption that the plate is unwasted somewhere; else alive.
 struct Nominal {
   Length nominal;
@@ -212,6 +212,7 @@ struct ZoneResult {
   std::string measured_by;
   std::vector<Applicability> criteria; ///< in the order of Assessment::criteria
   std::vector<ReadOtherwise> read_otherwise; ///< only readings that change a verdict
+  std::optional<Length> thickest;  ///< reading of the zone's hull plate, at marks and beside pits
   std::vector<Nominal> nominals;   ///< for a weak basis
   std::vector<std::string> tolerances; ///< ids considered: the ones named; on a weak basis without one, the usual ones
   bool weak_basis = false;
@@ -226,7 +227,7 @@ struct ZoneResult {
   bool suggests_extensive = false; ///< which column of the rung: see suggest() in ladder.h
   std::vector<std::string> suggested; ///< action ids
   bool indicative = false;         ///< a mark that is used, or a pit, is
-  bool too_few = false;            ///< nothing usable, or fewer marks read than the policy asks for an opinion
+  bool too_few = false;            ///< nothing usable, or fewer marks of use or a lesser share read than the policy asks
   bool departs = false;            ///< the decision's action is not among the suggested
   /// One subject falls short of one applicable criterion and meets another. Too close to call is on neither side: with a
   /// "meets" beside it, or a "falls short", it makes no conflict.

@@ -51,7 +51,7 @@ struct GaugeResult {
   bool lapsed = false;                ///< its certificate ran out before the day of the inspection
   bool indicative = false;            ///< a check is asked of it and missing or failed, or its certificate lapsed
   std::vector<Correction> corrections; ///< both checks where either differs; the true velocity where one is given
-  std::string worst;                  ///< lowest mark that it read on hull plate; empty: none
+  std::string worst;                  ///< lowest mark that it read on hull plate, of equals the first by row and station; empty: none
   Length worst_shown;                 ///< the figure there
 };
 

@@ -1,6 +1,7 @@
 #include "strakebook/steel/assess/gauges.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "strakebook/steel/assess/budget.h"
 #include "strakebook/steel/assess/readings.h"
@@ -82,10 +83,12 @@ void set_corrections(GaugeResult &result, const Gauge &gauge) {
 }
 
 void set_worst(GaugeResult &result, const Survey &survey) {
+  const survey::Mark *worst = nullptr;
   for (const survey::Mark &mark : survey.marks) {
     if (mark.gauge != result.gauge || mark.status != survey::Status::read || mark.plate != survey::Plate::hull) continue;
     const Length shown = reduced(mark);
-    if (!result.worst.empty() && shown >= result.worst_shown) continue;
+    if (worst && std::tie(shown, mark.row, mark.station.value) >= std::tie(result.worst_shown, worst->row, worst->station.value)) continue;
+    worst = &mark;
     result.worst = mark.id();
     result.worst_shown = shown;
   }

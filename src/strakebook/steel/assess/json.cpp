@@ -257,6 +257,7 @@ Json form(const ZoneResult &zone) {
           {"max", optional(zone.max)},
           {"mean", exact_mm(zone.mean_nm)},
           {"least", named(zone.least)},
+          {"thickest", optional(zone.thickest)},
           {"statistics", form(zone.statistics)},
           {"worst", named(zone.worst)},
           {"worst_pit", zone.worst_pit ? Json(*zone.worst_pit) : Json(nullptr)},

@@ -30,6 +30,7 @@ void set_mark(MarkResult &result, const Assessment &all, const survey::Survey &s
 }
 
 void set_pit(PitResult &result, const Assessment &all, const survey::Survey &survey, const policy::Policy &policy) {
+  if (!result.doubler.empty()) return; // judged by nothing
   const survey::Pit &pit = survey.pits[result.pit];
   const GaugeResult *depth_gauge = gauge_result(all, pit.gauge);
   const Length depth = depth_gauge ? high_side(pit.depth.value, *depth_gauge) : pit.depth.value;

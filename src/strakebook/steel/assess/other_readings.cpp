@@ -1,6 +1,7 @@
 #include "strakebook/steel/assess/other_readings.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace strakebook::assess {
 
@@ -17,7 +18,9 @@ ReadOtherwise rejudged(std::span<const Spot> places, const Limit &limit, const p
     const Rejudged both{place.id, place.judged(), verdict_at(place, now), verdict_at(place, reading.limit)};
     if (both.now != both.then) found.places.push_back(both);
   }
-  std::ranges::stable_sort(found.places, {}, &Rejudged::remaining);
+  std::ranges::sort(found.places, [](const Rejudged &a, const Rejudged &b) {
+    return std::tie(a.remaining, a.place) < std::tie(b.remaining, b.place);
+  });
   return found;
 }
 

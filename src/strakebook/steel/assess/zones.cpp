@@ -23,13 +23,14 @@ std::vector<Spot> spots_of(const survey::Survey &survey, const policy::Policy &p
   return spots;
 }
 
-/// Every place of a zone that has a figure.
+/// Every place of a zone that is judged.
 std::vector<Spot> all_spots(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
                             const std::vector<std::size_t> &marks, const std::vector<std::size_t> &pits) {
   std::vector<Spot> spots;
   for (const std::size_t i : marks)
     if (so_far.marks[i].used) spots.push_back(plate_spot(survey, policy, so_far.gauges, so_far.marks[i]));
-  for (const std::size_t i : pits) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[i]));
+  for (const std::size_t i : pits)
+    if (so_far.pits[i].doubler.empty()) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[i]));
   return spots;
 }
 
@@ -58,7 +59,7 @@ void find_conflict(ZoneResult &zone) {
 }
 
 bool too_few(const Count &count, const policy::Policy &policy) {
-  return count.used == 0 || count.read < policy.least_marks || Ratio{count.read, count.planned} < policy.least_read;
+  return count.used == 0 || count.used < policy.least_marks || Ratio{count.used, count.planned} < policy.least_read;
 }
 
 struct Figures {
@@ -90,12 +91,21 @@ void climb_ladder(ZoneResult &result, const survey::Survey &survey, const policy
                    std::ranges::find(result.suggested, decision->action) == result.suggested.end();
 }
 
+/// The figure beside a pit is a reading of the same plate, and bounds the original from below as any other does.
+std::optional<Length> thickest(const survey::Survey &survey, const Assessment &so_far, std::optional<Length> at_marks,
+                               const std::vector<std::size_t> &pits) {
+  std::optional<Length> found = at_marks;
+  for (const std::size_t i : pits)
+    if (so_far.pits[i].doubler.empty()) found = std::max(found.value_or(Length{}), survey.pits[i].adjacent.value);
+  return found;
+}
+
 void set_originals(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy) {
   result.weak_basis = weak_basis(zone, policy);
   result.told = told(zone.original);
   result.tolerances = tolerances_of(zone, policy);
-  if (result.weak_basis) result.nominals = nominals(zone, policy, result.max);
-  result.highest_original = highest_original(zone, result.nominals, result.weak_basis, result.max);
+  if (result.weak_basis) result.nominals = nominals(zone, policy, result.thickest);
+  result.highest_original = highest_original(zone, result.nominals, result.weak_basis, result.thickest);
 }
 
 Wastage wastage(const ZoneResult &zone, const survey::Zone &written, const policy::Policy &policy, int n, std::string at,
@@ -108,15 +118,22 @@ Wastage wastage(const ZoneResult &zone, const survey::Zone &written, const polic
   return result;
 }
 
+Ratio mean_nm(const std::vector<Length> &figures) {
+  std::int64_t sum_nm = 0;
+  for (const Length figure : figures) sum_nm += figure.nm();
+  return base::reduced({sum_nm, static_cast<std::int64_t>(figures.size())});
+}
+
 /// What the zone's place of that kind is judged by. It has one.
 Length judged_of(const ZoneResult &zone, Subject::Kind kind) {
   return std::ranges::find(zone.subjects, kind, &Subject::kind)->judged();
 }
 
-/// General, local and under the worst pit, kept apart.
-void set_wastage(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy, std::size_t pits) {
-  if (result.mean_nm) {
-    result.general = wastage(result, zone, policy, result.count.used, {}, *result.mean_nm);
+/// General, local and under the worst pit, kept apart; each of what is judged.
+void set_wastage(ZoneResult &result, const survey::Zone &zone, const policy::Policy &policy, const std::vector<Length> &judged,
+                 std::size_t pits) {
+  if (!judged.empty()) {
+    result.general = wastage(result, zone, policy, result.count.used, {}, mean_nm(judged));
     result.local = wastage(result, zone, policy, result.count.used, result.worst, {judged_of(result, Subject::Kind::plate).nm(), 1});
   }
   if (result.worst_pit)
@@ -157,14 +174,15 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
     result.read_otherwise = read_otherwise(all_spots(survey, policy, so_far, marks, pits), limits);
   find_conflict(result);
 
+  result.thickest = thickest(survey, so_far, result.max, pits);
   set_originals(result, zone, policy);
-  set_wastage(result, zone, policy, pits.size());
+  const Figures used = used_figures(so_far, marks);
+  set_wastage(result, zone, policy, used.judged, pits.size());
   result.pitting = pitting_of(survey, policy, zone, result);
   result.extent = pitting_extent(zone, !pits.empty(), result.pitting.spacing, policy.extent);
   result.too_few = too_few(result.count, policy);
   result.indicative = std::ranges::any_of(marks, [&](std::size_t i) { return so_far.marks[i].indicative; }) ||
                       std::ranges::any_of(pits, [&](std::size_t i) { return so_far.pits[i].indicative; });
-  const Figures used = used_figures(so_far, marks);
   result.statistics = statistics_of(used.remaining, policy.statistics); // beside minimum and mean, which are as displayed
   climb_ladder(result, survey, policy, used.judged);
   return result;

@@ -209,8 +209,8 @@ struct Policy {
   Length block_agreement;                  ///< a block check further off than this has failed
   Length retake_within;                    ///< an indicative figure this near a limit is to be retaken
   SingleEcho single_echo;
-  int least_marks = 0;                     ///< a zone with fewer read marks has no opinion unless reasoned
-  Ratio least_read;                        ///< share of planned marks read in a zone, likewise
+  int least_marks = 0;                     ///< a zone with fewer marks of use has no opinion unless reasoned
+  Ratio least_read;                        ///< share of planned marks that are of use, likewise
   Prose prose;
   base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check
   StatisticsRule statistics;

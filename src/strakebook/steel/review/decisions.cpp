@@ -82,7 +82,7 @@ void check_few(Findings &found, const Subject &subject, const Judged &judged) {
                    "zone " + judged.zone.zone + ": " + std::to_string(count.read) + " of " + std::to_string(count.planned) +
                        " marks were read, " + std::to_string(count.used) + " of use, too few for the opinion \"" +
                        action_name(judged) + "\"",
-                   "at least " + std::to_string(subject.policy.least_marks) + " marks read, and of the marks planned " +
+                   "at least " + std::to_string(subject.policy.least_marks) + " marks of use, and read of the marks planned " +
                        std::to_string(subject.policy.least_read.num) + "/" +
                        std::to_string(subject.policy.least_read.den) + " or more",
                    "action: " + std::string(policy::no_opinion) +

@@ -64,7 +64,7 @@ def main():
             text = plain(work / "report.pdf").replace("\u00a0", " ")
             for said in SAID:
                 expect(said in text, f"the report says {said}")
-    finish("case6")
+    finish("imperial_notes")
 
 
 main()

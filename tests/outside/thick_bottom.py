@@ -58,7 +58,7 @@ def main():
             expect("weld" in items, "the items are found in the report")
             for action in NEVER:
                 expect(not re.search(rf"action:? {action}", items), f"no printed item has the action {action}")
-    finish("case1")
+    finish("thick_bottom")
 
 
 main()

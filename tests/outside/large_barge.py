@@ -20,7 +20,7 @@ def main():
             expect(40 <= len(pages(pdf)) <= 60, f"the barge takes 40 to 60 pages, not {len(pages(pdf))}")
             expect(len(marks) == 2400 and len(set(marks)) == 2400, f"2,400 different marks are printed, not {len(marks)}")
             expect(len(pits) == 300 and len(set(pits)) == 300, f"300 different pits are printed, not {len(pits)}")
-    finish("case11")
+    finish("large_barge")
 
 
 main()

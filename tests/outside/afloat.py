@@ -56,7 +56,7 @@ def main():
             for zone in UNSEEN.values():
                 expect(f"Decision for {zone}: no opinion" in text, f"no opinion is decided on the {zone}")
             expect("4 unstable" in text, "the report counts the 4 unstable marks")
-    finish("case4")
+    finish("afloat")
 
 
 main()
