@@ -21,7 +21,8 @@ KINDS = {"verdict": ("meets", "too-close", "falls-short", "not-applicable"), "ba
          "extent": ("none", "not-declared", "isolated", "scattered", "extensive"), "too_few": (True, False), "conflict": (True, False),
          "rung": ("unsafe", "thin", "low", "reduced", "sound"), "suggests_extensive": (True, False), "departs": (True, False),
          "spot_check": (True, False), "substantial": (True, False), "indicative": (True, False), "checked": (True,),
-         "reduce": ("least of repeats", "mean of repeats"), "reading": ("floor-times-b", "local-wear", "local-wear-under-floor"), "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected")}
+         "reduce": ("least of repeats", "mean of repeats"), "reading": ("floor-times-b", "local-wear", "local-wear-under-floor"),
+         "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected")}
 
 
 def kinds(value):
