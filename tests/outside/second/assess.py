@@ -34,7 +34,7 @@ class ZoneAssessed:
         self.plate = [of_mark(m, gauges, policy) for m in self.marks if m.used]
         pits = [p for p in survey.pits if p.row in zone.rows]
         # A pit on the inside face under a doubler is in the hull's own plate.
-        sound = [p for p in pits if not p.doubler or (p.inside and "inside-pits-set-aside" not in ways)]
+        sound = [p for p in pits if not p.doubler or p.inside]
         self.pits = [of_pit(p, survey, gauges) for p in sound]
         self.counted = pits if "doubler-pits-count" in ways else sound
         self.thickest = max([p.shown for p in self.plate] + [p.adjacent for p in sound], default=None)

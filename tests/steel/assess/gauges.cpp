@@ -213,4 +213,9 @@ TEST_CASE("a pit in a doubler is judged by nothing, by an indicative gauge too")
   CHECK_FALSE(result.pits[0].share);
   CHECK_FALSE(result.pits[0].low);
   CHECK(result.zones[0].too_few);
+
+  survey.pits[0].face.text = "inside"; // the hull's own plate, whatever lies outside it
+  const auto inside = sample::assessed(survey);
+  CHECK(inside.pits[0].doubler.empty());
+  CHECK(inside.zones[0].worst_pit == "P1");
 }
