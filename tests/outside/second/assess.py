@@ -157,10 +157,9 @@ def lowest_displayed(places):
     return least(places, lambda p: p.shown)
 
 
-def row_answer(row, survey, zone, ways):
+def row_answer(row, survey, zone):
     places = [p for p in zone.plate if p.row == row]
-    lowest, judged_lowest = lowest_displayed(places), least(places)
-    gone = lowest if "row-loss-of-displayed" in ways else judged_lowest
+    lowest, gone = lowest_displayed(places), least(places)
     return {"row": row, "count": counted([m for m in survey.marks if m.row == row]), **displayed(places),
             "worst": lowest and lowest.name, "worst_loss": gone and zone.zone.original - gone.judged}
 
@@ -251,5 +250,5 @@ def assess(survey, policy, ways=frozenset()):
         "retakes": retakes(survey, zone_of, policy), "criteria": [criterion_answer(c) for c in criteria],
         "workings": workings(survey, criteria, zones),
         "gauges": [gauge_room.answer(g, lowest_displayed([p for p in plate if p.gauge == name])) for name, g in gauges.items()],
-        "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r], ways) for r in survey.rows],
+        "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r]) for r in survey.rows],
         "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits]}

@@ -5,5 +5,4 @@ entry is taken from here, from where it is looked at, and closed in the record.
 """
 OPEN = {
     "doubler-pits-count": "pits in a doubler, though judged by nothing, count in the extent, spacing and number of the hull's pits",
-    "row-loss-of-displayed": "a row's greatest loss is that of its lowest figure as displayed, though another is judged lower",
 }

@@ -172,7 +172,7 @@ std::vector<RowSummary> row_summaries(const survey::Survey &survey, const policy
     if (all.least) {
       results[*all.least].lowest_of_row = true;
       summary.worst = survey.marks[*all.least].id();
-      summary.worst_loss = results[*all.least].loss;
+      summary.worst_loss = results[*all.worst].loss; // of the mark judged by the least, which need not show the least
     }
     rows.push_back(std::move(summary));
   }
