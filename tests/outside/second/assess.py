@@ -36,7 +36,7 @@ class ZoneAssessed:
         # A pit on the inside face under a doubler is in the hull's own plate.
         sound = [p for p in pits if not p.doubler or p.inside]
         self.pits = [of_pit(p, survey, gauges) for p in sound]
-        self.counted = pits if "doubler-pits-count" in ways else sound
+        self.counted = sound
         self.thickest = max([p.shown for p in self.plate] + [p.adjacent for p in sound], default=None)
         self.original = read_original(zone, self.thickest, policy)
         self.asked = [applied(c, zone, survey, self.original) for c in criteria]

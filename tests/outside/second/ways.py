@@ -3,6 +3,4 @@
 Each has a small survey under open/ that shows it. When the program changes, that survey agrees, the judge says so, and the
 entry is taken from here, from where it is looked at, and closed in the record.
 """
-OPEN = {
-    "doubler-pits-count": "pits in a doubler, though judged by nothing, count in the extent, spacing and number of the hull's pits",
-}
+OPEN = {}

@@ -8,6 +8,7 @@
 #include "strakebook/steel/assess/spots.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/policy/fraction.h"
+#include "strakebook/steel/survey/pitting.h"
 #include "strakebook/steel/survey/reach.h"
 
 namespace strakebook::assess {
@@ -75,15 +76,6 @@ template <class Items, class Belongs> std::vector<std::size_t> indices_where(con
   return found;
 }
 
-/// The doubler in whose plate a pit lies; empty: none. The inside face under a doubler is the hull's own plate.
-std::string doubler_of(const survey::Survey &survey, const survey::Pit &pit) {
-  constexpr std::string_view inside = "inside";
-  if (pit.face.text == inside) return {};
-  for (const survey::Doubler &doubler : survey.doublers)
-    if (survey::covers(survey, doubler.over, pit.at.row, pit.at.station.value)) return doubler.id;
-  return {};
-}
-
 bool in_zone(const survey::Survey &survey, std::string_view row, std::string_view zone) {
   const survey::Row *known = survey::row_of(survey, row);
   return known && known->zone == zone;
@@ -109,7 +101,7 @@ std::vector<PitResult> pit_results(const survey::Survey &survey, const policy::P
     const survey::Pit &pit = survey.pits[i];
     const survey::Zone &zone = survey::zone_of_row(survey, pit.at.row);
     const Length remaining = pit.adjacent.value - pit.depth.value;
-    PitResult result{.pit = i, .doubler = doubler_of(survey, pit), .remaining = remaining};
+    PitResult result{.pit = i, .doubler = survey::doubler_of(survey, pit), .remaining = remaining};
     if (result.doubler.empty()) {
       result.loss = zone.original.nominal.value - remaining;
       result.share = loss_share(zone, policy, {remaining.nm(), 1});

@@ -29,8 +29,7 @@ std::vector<Spot> all_spots(const survey::Survey &survey, const policy::Policy &
   std::vector<Spot> spots;
   for (const std::size_t i : marks)
     if (so_far.marks[i].used) spots.push_back(plate_spot(survey, policy, so_far.gauges, so_far.marks[i]));
-  for (const std::size_t i : pits)
-    if (so_far.pits[i].doubler.empty()) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[i]));
+  for (const std::size_t i : pits) spots.push_back(pit_spot(survey, policy, so_far.gauges, so_far.pits[i]));
   return spots;
 }
 
@@ -92,11 +91,9 @@ void climb_ladder(ZoneResult &result, const survey::Survey &survey, const policy
 }
 
 /// The figure beside a pit is a reading of the same plate, and bounds the original from below as any other does.
-std::optional<Length> thickest(const survey::Survey &survey, const Assessment &so_far, std::optional<Length> at_marks,
-                               const std::vector<std::size_t> &pits) {
+std::optional<Length> thickest(const survey::Survey &survey, std::optional<Length> at_marks, const std::vector<std::size_t> &pits) {
   std::optional<Length> found = at_marks;
-  for (const std::size_t i : pits)
-    if (so_far.pits[i].doubler.empty()) found = std::max(found.value_or(Length{}), survey.pits[i].adjacent.value);
+  for (const std::size_t i : pits) found = std::max(found.value_or(Length{}), survey.pits[i].adjacent.value);
   return found;
 }
 
@@ -161,7 +158,9 @@ void set_statistics(ZoneResult &result, const survey::Survey &survey, const Tall
 ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &policy, const Assessment &so_far,
                        const survey::Zone &zone) {
   ZoneResult result{.zone = zone.id};
-  const auto marks = marks_of_zone(survey, zone.id), pits = pits_of_zone(survey, zone.id);
+  const auto marks = marks_of_zone(survey, zone.id);
+  auto pits = pits_of_zone(survey, zone.id);
+  std::erase_if(pits, [&](std::size_t i) { return !so_far.pits[i].doubler.empty(); }); // the hull's own
   const Tally all = tally(survey, policy, so_far.gauges, so_far.marks, marks);
   const auto pit = worst_pit(survey, policy, so_far.gauges, so_far.pits, pits);
   set_statistics(result, survey, all, pit);
@@ -174,7 +173,7 @@ ZoneResult assess_zone(const survey::Survey &survey, const policy::Policy &polic
     result.read_otherwise = read_otherwise(all_spots(survey, policy, so_far, marks, pits), limits);
   find_conflict(result);
 
-  result.thickest = thickest(survey, so_far, result.max, pits);
+  result.thickest = thickest(survey, result.max, pits);
   set_originals(result, zone, policy);
   const Figures used = used_figures(so_far, marks);
   set_wastage(result, zone, policy, used.judged, pits.size());

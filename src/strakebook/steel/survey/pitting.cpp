@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "strakebook/steel/survey/reach.h"
+
 namespace strakebook::survey {
 
 namespace {
@@ -45,10 +47,18 @@ void few_measured(const Survey &survey, const Zone &zone, const policy::PittingR
 
 } // namespace
 
+std::string doubler_of(const Survey &survey, const Pit &pit) {
+  constexpr std::string_view inside = "inside";
+  if (pit.face.text == inside) return {};
+  for (const Doubler &doubler : survey.doublers)
+    if (covers(survey, doubler.over, pit.at.row, pit.at.station.value)) return doubler.id;
+  return {};
+}
+
 std::vector<const Pit *> pits_of(const Survey &survey, std::string_view zone) {
   std::vector<const Pit *> found;
   for (const auto &pit : survey.pits)
-    if (const auto *row = row_of(survey, pit.at.row); row && row->zone == zone)
+    if (const auto *row = row_of(survey, pit.at.row); row && row->zone == zone && doubler_of(survey, pit).empty())
       found.push_back(&pit);
   return found;
 }

@@ -7,7 +7,10 @@
 /// Pitting of a zone by the numbers that the survey states.
 namespace strakebook::survey {
 
-/// The pits listed on the rows of a zone, in the order of the file.
+/// The doubler in whose plate a pit lies; empty: none. The inside face under a doubler is the hull's own plate.
+std::string doubler_of(const Survey &survey, const Pit &pit);
+
+/// The pits of the hull's own plate listed on the rows of a zone, in the order of the file.
 std::vector<const Pit *> pits_of(const Survey &survey, std::string_view zone);
 
 /// Least distance along the hull between two pits listed in one row of the zone; across rows it is not known. nullopt: no
