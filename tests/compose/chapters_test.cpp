@@ -64,8 +64,11 @@ TEST_CASE("readings noted in another unit stand with their unit, and in mm besid
 TEST_CASE("a doubler says what is behind it: not proven, or one reading that stands alone") {
   auto sample = sample::small_survey();
   CHECK(contains(section(sample, "results"), "4.0–4.0, 2\nnot proven"));
-  sample.survey.doublers[0].from_inside = survey::InnerReading{
-      .reading = sample.survey.doublers[0].outer.value(), .at = {.row = "SW", .station = sample.survey.marks[1].station}, .gauge = "ut"};
+  auto &inner = sample.survey.doublers[0].from_inside.emplace();
+  inner.reading = sample.survey.doublers[0].outer.value();
+  inner.at.row = "SW";
+  inner.at.station = sample.survey.marks[1].station;
+  inner.gauge = "ut";
   CHECK(contains(section(sample, "results"), "4.0 mm from inside at SW 2, gauge ut; elsewhere not proven"));
 }
 
