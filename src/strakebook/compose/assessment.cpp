@@ -1,6 +1,7 @@
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/decision.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/map_parts.h"
 #include "strakebook/compose/subjects.h"
 
 /// Assessment and decisions: one page a zone, every claim with what it rests on.
@@ -24,6 +25,7 @@ std::vector<content::Block> page(const Scope &scope, Numbering &numbering, const
   std::get<content::Heading>(out.front().what).text_style = look::decision_head;
   out.push_back(zone_line(scope, judged));
   append(out, claim(scope, judged));
+  if (auto map = zone_map(scope, numbering, judged.zone)) out.push_back(std::move(*map));
   append(out, facts(scope, judged));
   append(out, criteria_at_worst(scope, numbering, judged));
   append(out, conflict_answer(scope, judged));

@@ -34,7 +34,7 @@ std::vector<XY> outer_face(double level, double under, double mouth) {
 void add_dimension(Drawing &to, double x, double low, double high, const std::string &figure) {
   to.elements.emplace_back(content::Span{{x, low}, {x, high}, content::Span::Ends::arrows, "dimension"});
   auto &label = add_label(to, {x, (low + high) / 2}, content::strong(figure), Anchor::centre, Level::middle);
-  label.chip = true;
+  label.ground = content::Label::Ground::chip;
   label.text_style = "figure-key";
 }
 
@@ -46,6 +46,14 @@ void add_level(Drawing &to, double y, Inlines name, std::string meaning) {
 std::string original_words(const Scope &scope, const assess::ZoneResult &zone, const survey::Zone &surveyed) {
   const base::Fill mm{"mm", base::mm_exact(surveyed.original.nominal.value, 1)};
   return zone.weak_basis ? scope.say("section.original-weak", {mm}) : scope.say("section.original", {mm});
+}
+
+std::string spoken_pit(const Scope &scope, const survey::Pit &pit) {
+  return scope.say("section.spoken-pit", {{"adjacent", in_mm(pit.adjacent)}, {"depth", in_mm(pit.depth)}});
+}
+
+std::string spoken_limit(const Scope &scope, const assess::CriterionResult &result) {
+  return scope.say("section.spoken-limit", {{"mm", limit_name(scope, result.criterion, result.limit)}});
 }
 
 } // namespace
@@ -83,7 +91,9 @@ content::Drawing worst_section(const Scope &scope) {
   }
   add_dimension(out, pit == nullptr ? -half_width / 2 : 0, 0, remaining, left);
   add_label(out, {half_width, 0}, plain(" " + scope.say("section.inside")), Anchor::left, Level::middle);
-  out.spoken = scope.say("section.spoken", {{"place", subject->id}, {"mm", left}});
+  out.spoken = scope.say("section.spoken", {{"place", subject->id}, {"mm", left}, {"original", original_words(scope, *zone, *surveyed)},
+                                            {"pit", pit == nullptr ? std::string() : spoken_pit(scope, *pit)},
+                                            {"limit", result == nullptr ? std::string() : spoken_limit(scope, *result)}});
   return out;
 }
 

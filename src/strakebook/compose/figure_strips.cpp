@@ -50,10 +50,17 @@ void add_extents(Drawing &to, double high, const std::vector<Extent> &items, Rea
     const double a = std::max(hull.from, item.along.from), b = std::max(a, std::min(hull.to, item.along.to));
     to.elements.emplace_back(content::Span{{a, y}, {b, y}, content::Span::Ends::ticks, "extent"});
     auto &number = add_label(to, {(a + b) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
-    number.chip = true;
+    number.ground = content::Label::Ground::chip;
     number.target = item_id(item.id);
     number.yields = true;
   }
+}
+
+std::string spoken_items(const Scope &scope) {
+  std::string out;
+  for (const auto &item : scope.survey().recommendations)
+    out += (out.empty() ? "" : " ") + scope.say("strips.spoken-item", {{"n", item.id}, {"where", reach_words(scope, item.at)}});
+  return out;
 }
 
 } // namespace
@@ -81,7 +88,7 @@ content::Drawing item_strips(const Scope &scope) {
     low = high + strip_gap;
   }
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
-  out.spoken = scope.say("strips.spoken");
+  out.spoken = scope.say("strips.spoken", {{"items", spoken_items(scope)}});
   return out;
 }
 
@@ -103,7 +110,7 @@ content::Drawing datum_drawing(const Scope &scope) {
   add_line(out, {{hull.from, 0}, {hull.from, strip_height * 1.1}}, "frame-line");
   add_label(out, {hull.from, strip_height * 1.1}, content::strong(scope.survey().datum.from.text), Anchor::left, Level::above);
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
-  out.spoken = scope.say("strips.datum-spoken");
+  out.spoken = scope.say("strips.datum-spoken", {{"from", scope.survey().datum.from.text}, {"towards", scope.survey().datum.towards.text}});
   return out;
 }
 

@@ -9,13 +9,12 @@ namespace {
 
 // Parts of the hull's length that shape the outline: a drawing of the kind of hull, not of its lines.
 constexpr double rake = 0.035, shoulder = 0.06, counter = 0.012;
-constexpr int most_axis_numbers = 8;
 
 double metres_in(base::Unit unit) { return unit == base::Unit::foot ? 0.3048 : 1.0; } // international foot, exact
 
-double step_for(double length) {
+double step_for(double length, int most_numbers) {
   for (const double step : {1.0, 2.0, 3.0, 5.0, 10.0, 15.0})
-    if (length / step <= most_axis_numbers) return step;
+    if (length / step <= most_numbers) return step;
   return 20.0;
 }
 
@@ -67,11 +66,11 @@ std::vector<const survey::Row *> rows_of_reach(const Scope &scope, const survey:
   return out;
 }
 
-content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about) {
+content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about, int most_numbers) {
   content::Axis axis{.side = side, .at = at, .ticks = {}, .numbers = {}, .title = {}};
   const auto hull = hull_extent(scope);
   const double unit = metres_in(scope.survey().datum.station_unit);
-  const double first = hull.from / unit, last = hull.to / unit, step = step_for(last - first);
+  const double first = hull.from / unit, last = hull.to / unit, step = step_for(last - first, most_numbers);
   const auto place = [&](double x) { return mirrored_about > 0 ? mirrored_about - x * unit : x * unit; };
   constexpr double past_end = 1e-9;
   for (double x = first; x <= last + past_end; x += 1.0) axis.ticks.push_back(place(x));

@@ -26,7 +26,7 @@ std::vector<const survey::Row *> rows_of_reach(const Scope &scope, const survey:
 /// The side of the hull as the camera faced it, with the place and the direction of looking.
 Drawing locator_strip(const Scope &scope, const survey::Photo &photo);
 
-/// Ticks every metre and numbers about every sixth part of the hull.
-content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about = 0);
+/// Ticks every metre (or foot, as stations were noted), and as many numbers at round stations as `most_numbers` allows.
+content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about = 0, int most_numbers = 8);
 
 } // namespace strakebook::compose

@@ -32,6 +32,7 @@ inline constexpr const char *text_side = "text-side";            ///< 106 + 6 + 
 inline constexpr const char *particulars = "answer-particulars"; ///< 82 + 6 + 76
 inline constexpr const char *answer_grid = "answer";             ///< 55 + 5 + 104
 inline constexpr const char *halves = "halves";                  ///< 79 + 6 + 79
+inline constexpr const char *map_legend = "map-legend";          ///< 154 + 8 + 99, on the page of the map
 inline constexpr const char *item_grid = "item";                 ///< 9 + 97 + 6 + 52
 
 // tables and keys

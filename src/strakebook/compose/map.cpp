@@ -15,8 +15,6 @@ using content::operator+;
 
 namespace {
 
-constexpr int most_bays_on_a_page = 55;
-
 Inlines verdict_signs(const Scope &scope) {
   using assess::Verdict;
   return scope.tell("map.signs", {{"meets", verdict_sign(scope, Verdict::meets)},
@@ -38,8 +36,19 @@ Inlines signs(const Scope &scope) {
   if (!scope.survey().pits.empty()) out = out + plain(" " + scope.say("map.pitted"));
   if (!scope.survey().limitations.empty()) out = out + plain(" " + scope.say("map.unseen"));
   if (!scope.survey().doublers.empty()) out = out + plain(" " + scope.say("map.doubled"));
+  if (!scope.survey().photos.empty()) out = out + plain(" " + scope.say("map.flagged"));
   if (any_mark_lowered(scope) || any_pit_lowered(scope)) out = out + plain(" " + scope.say("map.displayed"));
   return out;
+}
+
+/// The tones at the left, the signs at their right.
+content::Block legend(const Scope &scope) {
+  content::Figure tones;
+  tones.panels.push_back({content::strong(scope.say("map.tone")), {}, ramp_legend(scope), "figure/map/legend"});
+  content::Columns columns{look::map_legend, {}};
+  columns.cells.push_back({block(std::move(tones))});
+  columns.cells.push_back({paragraph(signs(scope), look::note)});
+  return block(std::move(columns));
 }
 
 Inlines counts(const Scope &scope) {
@@ -58,22 +67,28 @@ content::Figure figure_of(const Scope &scope, Numbering &numbering) {
   }
   const std::string outline = all_met(scope) ? scope.say_computed("map.all-met") : scope.say("map.outline");
   out.caption = scope.tell("map.bays-caption", {{"counts", counts(scope)}, {"outline", plain(outline)}});
-  const int bays = bay_count(scope);
-  for (int first = 0; first < bays; first += most_bays_on_a_page - 1)
-    out.panels.push_back({{}, {}, map_of_bays(scope, first, std::min(bays, first + most_bays_on_a_page)), "figure/map/bays-" + std::to_string(first)});
+  out.panels = maps_of_bays(scope, {}, "map");
   return out;
 }
 
 } // namespace
 
+std::optional<content::Block> zone_map(const Scope &scope, Numbering &numbering, const survey::Zone &zone) {
+  const auto in_zone = [&](const survey::Mark &mark) { return survey::zone_of_row(scope.survey(), mark.row).id == zone.id; };
+  if (std::ranges::none_of(scope.survey().marks, in_zone)) return std::nullopt;
+  content::Figure out;
+  out.label = next_figure(scope, numbering);
+  out.caption = scope.tell("map.zone-caption", {{"zone", plain(zone.name.text)}, {"map", label_link("figure/map")}});
+  if (needs_bays(scope)) out.panels = maps_of_bays(scope, zone.id, "page");
+  else out.panels.push_back({{}, {}, map_of_zone(scope, zone), {}});
+  return block(std::move(out), "figure/zone-map/" + zone.id);
+}
+
 content::Section map(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
   out.blocks.push_back(block(figure_of(scope, numbering), "figure/map"));
-  content::Figure legend;
-  legend.panels.push_back({content::strong(scope.say("map.tone")), {}, ramp_legend(scope), "figure/map/legend"});
-  legend.notes = {signs(scope)};
-  out.blocks.push_back(block(std::move(legend)));
+  out.blocks.push_back(legend(scope));
   if (needs_bays(scope) && !all_met(scope)) out.blocks.push_back(not_met_list(scope, numbering));
   return out;
 }

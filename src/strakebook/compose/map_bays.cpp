@@ -116,23 +116,29 @@ bool needs_bays(const Scope &scope) {
   if (scope.survey().rows.size() > most_rows_one_by_one) return true;
   const auto &style = scope.source.house.style;
   const auto hull = hull_extent(scope);
-  const auto width = style::body_width(style::master(style, "map")) - style::measure(style, "map-names") - style::measure(style, "map-right");
-  return width * (spacing_of(scope) / (hull.to - hull.from)) < style::measure(style, "map-least-station");
+  return map_width(scope) * (spacing_of(scope) / (hull.to - hull.from)) < style::measure(style, "map-least-station");
 }
 
-Drawing map_of_bays(const Scope &scope, int first, int last) {
+namespace {
+
+/// The strakes of a strip under its name, below `high`; the lower edge, or `high` where there are none.
+double add_strakes(Drawing &to, const Scope &scope, const Cells &cells, std::string_view zone, Strip strip, double high) {
+  double y = high - strip_gap;
+  for (const auto &row : scope.survey().rows)
+    if (strip_of(scope, row) == strip && (zone.empty() || row.zone == zone)) add_row(to, scope, cells, row, y -= 1);
+  if (y == high - strip_gap) return high;
+  auto &head = add_label(to, {to.x0, high}, content::strong(strip_head(scope, strip)), Anchor::left, Level::below);
+  head.text_style = "map-row";
+  return y;
+}
+
+Drawing map_of_bays(const Scope &scope, const Cells &cells, std::string_view zone, int first, int last) {
   Drawing out;
   out.x0 = first;
   out.x1 = last;
-  const Cells cells = cells_of(scope);
   double y = 0;
-  for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
-    auto &head = add_label(out, {out.x0, y}, content::strong(strip_head(scope, strip)), Anchor::left, Level::below);
-    head.text_style = "map-row";
-    y -= strip_gap;
-    for (const auto &row : scope.survey().rows)
-      if (strip_of(scope, row) == strip) add_row(out, scope, cells, row, y -= 1);
-  }
+  for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard})
+    y = add_strakes(out, scope, cells, zone, strip, y);
   out.y0 = y;
   out.y1 = 0;
   const auto &style = scope.source.house.style;
@@ -144,7 +150,25 @@ Drawing map_of_bays(const Scope &scope, int first, int last) {
   out.pad_bottom = "map-axis";
   out.elements.emplace_back(bay_axis(first, last));
   out.elements.emplace_back(metre_axis(scope, first, last, y));
-  out.spoken = scope.say("map.spoken");
+  out.spoken = scope.say("map.spoken", {{"rows", spoken_rows(scope, zone)}});
+  return out;
+}
+
+int most_bays(const Scope &scope, const char *master) {
+  const auto &style = scope.source.house.style;
+  const auto width = style::body_width(style::master(style, master)) - style::measure(style, "heat-names") - style::measure(style, "heat-right");
+  return std::max(2, static_cast<int>(width / style::measure(style, "heat-cell")));
+}
+
+} // namespace
+
+std::vector<content::Figure::Panel> maps_of_bays(const Scope &scope, std::string_view zone, const char *master) {
+  std::vector<content::Figure::Panel> out;
+  const Cells cells = cells_of(scope);
+  const int bays = bay_count(scope), most = most_bays(scope, master);
+  const std::string id = zone.empty() ? "figure/map" : "figure/zone-map/" + std::string(zone);
+  for (int first = 0; first + 1 < bays || first == 0; first += most - 1) // parts share a bay
+    out.push_back({{}, {}, map_of_bays(scope, cells, zone, first, std::min(bays, first + most)), id + "/bays-" + std::to_string(first)});
   return out;
 }
 

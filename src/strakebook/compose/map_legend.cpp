@@ -8,6 +8,7 @@ namespace strakebook::compose {
 using content::Anchor;
 using content::Level;
 using content::plain;
+using content::operator+;
 
 namespace {
 
@@ -21,23 +22,24 @@ std::string upper_bound(const Scope &scope, const policy::Rung &rung) {
 
 /// Words of the bands, thinnest first: the rungs' own conditions; the rungs below the third from the top share one band,
 /// and the top one is split at the lower delivery bound.
-std::vector<std::string> band_words(const Scope &scope) {
+std::vector<Inlines> band_words(const Scope &scope) {
   const auto &rungs = scope.policy().ladder.rungs;
-  std::vector<std::string> out;
+  std::vector<Inlines> out;
   std::string low;
   for (int band = 1; band < bands; ++band) {
     const int rung = static_cast<int>(rungs.size()) - bands + band;
     if (rung < 0) continue;
     const std::string high = upper_bound(scope, rungs[static_cast<std::size_t>(rung)]);
     if (low.empty())
-      out.push_back(scope.say("map.under", {{"mm", high}}));
+      out.push_back(plain(scope.say("map.under", {{"mm", high}})));
     else if (high.empty())
-      out.push_back(scope.say("map.from", {{"low", low}}));
+      out.push_back(plain(low) + Inlines{content::LineBreak{}} + plain(scope.say("map.or-more")));
     else
-      out.push_back(scope.say("map.band", {{"low", low}, {"high", high}}));
+      out.push_back(plain(scope.say("map.band-low", {{"low", low}})) + Inlines{content::LineBreak{}} +
+                    plain(scope.say("map.under", {{"mm", high}})));
     low = high;
   }
-  out.push_back(scope.say("map.as-delivered"));
+  out.push_back(plain(scope.say("map.as-delivered")));
   return out;
 }
 
@@ -52,7 +54,7 @@ Drawing ramp_legend(const Scope &scope) {
   for (int band = 0; band < bands; ++band) {
     add_box(out, {static_cast<double>(band), 0}, {band + 1.0, 1}, "ramp-" + std::to_string(band + 1));
     if (static_cast<std::size_t>(band) < words.size())
-      add_label(out, {static_cast<double>(band), 0}, plain(words[static_cast<std::size_t>(band)]), Anchor::left, Level::below);
+      add_label(out, {static_cast<double>(band), 0}, words[static_cast<std::size_t>(band)], Anchor::left, Level::below);
   }
   out.spoken = scope.say("map.legend-spoken");
   return out;

@@ -7,8 +7,21 @@ namespace strakebook::compose {
 
 /// The hull unrolled with every mark, pit, doubler, photograph and unseen area.
 Drawing map_of_marks(const Scope &scope);
-/// The same for a large hull: a cell a bay and strake, toned by its lesser plate reading, from bay `first` up to `last`.
-Drawing map_of_bays(const Scope &scope, int first, int last);
+/// The rows of one zone, for the page that judges it.
+Drawing map_of_zone(const Scope &scope, const survey::Zone &zone);
+base::Pt map_width(const Scope &scope); ///< what the hull's length takes on the page of the map
+
+/// The same for a large hull, a cell a bay and strake, toned by its lesser plate reading: the whole shell (zone empty) or one
+/// zone, split by length so that no cell gets narrower than the measure "heat-cell" on a page of this master.
+std::vector<content::Figure::Panel> maps_of_bays(const Scope &scope, std::string_view zone, const char *master);
+
+/// A figure of one zone's marks, or its bays; nullopt: it has no marks.
+std::optional<content::Block> zone_map(const Scope &scope, Numbering &numbering, const survey::Zone &zone);
+
+std::string short_status(const Scope &scope, const survey::Mark &mark); ///< why a mark was not used, in a word or two
+std::string spoken_row(const Scope &scope, const assess::RowSummary &summary);
+/// "PW: 33 of 34 read, least 5.4 at PW 9." for every row of a zone, or of the shell.
+std::string spoken_rows(const Scope &scope, std::string_view zone);
 
 /// Whether the marks stand too close on paper to be shown one by one.
 bool needs_bays(const Scope &scope);

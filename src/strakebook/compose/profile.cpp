@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "strakebook/compose/low_side.h"
+#include "strakebook/compose/map_parts.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/sketch.h"
 #include "strakebook/compose/subjects.h"
@@ -101,9 +102,9 @@ void add_gap(Drawing &to, const Frame &frame, const Station &at, double original
 void add_words(Drawing &to, const Scope &scope, const std::vector<Station> &stations, double original) {
   for (const auto &at : stations) {
     if (at.result->used || at.mark->plate == survey::Plate::doubler) continue;
-    auto &word = add_label(to, {at.x, original / 2}, content::italic(status_word(scope, at.mark->status)), Anchor::centre, Level::middle);
+    auto &word = add_label(to, {at.x, original / 2}, content::italic(short_status(scope, *at.mark)), Anchor::centre, Level::middle);
     word.upwards = true;
-    word.chip = true;
+    word.ground = content::Label::Ground::chip;
     word.yields = true;
   }
 }
@@ -190,6 +191,16 @@ content::Axis station_axis(const std::vector<Station> &stations) {
   return axis;
 }
 
+std::string spoken_profile(const Scope &scope, const survey::Row &row) {
+  std::vector<std::string> pits;
+  for (const auto &result : scope.assessment().pits)
+    if (const auto &pit = scope.survey().pits[result.pit]; pit.at.row == row.id)
+      pits.push_back(pit.id + " " + remaining_text(scope, row.zone, result.remaining));
+  const auto &summary = scope.assessment().rows[static_cast<std::size_t>(&row - scope.survey().rows.data())];
+  return scope.say("profile.spoken", {{"name", row_words(scope, row.id)}, {"row", spoken_row(scope, summary)},
+                                      {"pits", pits.empty() ? std::string() : scope.say("profile.spoken-pits", {{"pits", join_and(scope, pits)}})}});
+}
+
 Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) {
   const auto &zone = survey::zone_of_row(scope.survey(), row.id);
   const auto original = drawn_original(scope, zone);
@@ -218,7 +229,7 @@ Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) 
   add_line(out, {{frame.x0, 0}, {frame.x1, 0}}, "inside-face");
   out.elements.emplace_back(thickness_axis(frame, mm_of(original.nominal)));
   out.elements.emplace_back(station_axis(stations));
-  out.spoken = scope.say("profile.spoken", {{"row", row.id}, {"name", row_words(scope, row.id)}});
+  out.spoken = spoken_profile(scope, row);
   return out;
 }
 

@@ -68,7 +68,7 @@ TEST_CASE("a label carries its anchor, its link and its white ground") {
   auto l = label(50, 25, "PW 9");
   l.id = "map/PW 9";
   l.target = "mark/PW 9";
-  l.chip = true;
+  l.ground = Label::Ground::chip;
   auto d = board();
   d.elements = {l};
   const auto set = desk.draw(d);

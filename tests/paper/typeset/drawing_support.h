@@ -36,6 +36,9 @@ struct Desk : paper_test::Desk {
     look.measures["arrow-length"] = {5};
     look.meanings["chip"] = {};
     look.meanings["chip"].fill = "white";
+    look.meanings["flag"] = look.meanings["chip"];
+    look.meanings["flag"].stroke = "ink";
+    look.meanings["flag"].stroke_width = {0.5};
   }
   typeset::Fragment draw(const content::Drawing &d) { return typeset::draw(d, {140}, context(), "figure/test"); }
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -39,8 +40,11 @@ struct Label {
   Anchor anchor = Anchor::centre;
   Level level = Level::middle;
   bool upwards = false;  ///< reads upwards (status words in a gap)
-  bool chip = false;     ///< on a small white ground
-  bool yields = false;   ///< left out where it finds no room; any other label that finds none is an error
+  /// What the text stands on: nothing, a white ground, or a white flag, pointed to the side that it leads to.
+  enum class Ground { none, chip, flag, flag_left, flag_right } ground = Ground::none;
+  bool stays = false;    ///< never moved in its lane
+  bool yields = false;   ///< left out where it finds no room, or would hide a sign; any other label that finds none is an error
+  std::optional<XY> instead; ///< where it stands, centred, if it yields and finds no room at `at`
   std::string id;        ///< links here and labels' targets, may be empty
   std::string target;    ///< the label links to this block id; may be empty
 };

@@ -57,13 +57,14 @@ inline constexpr std::array<std::string_view, 39> required_measures{
 
 inline constexpr std::array<std::string_view, 2> required_tones{"ink", "soft"};
 
-inline constexpr std::array<std::string_view, 7> required_meanings{
+inline constexpr std::array<std::string_view, 8> required_meanings{
     "rule",           ///< a rule across the text
     "furniture-rule", ///< under the running head
     "photo-frame",    ///< outline of a photograph or of the frame that stands for one
     "change-bar",     ///< fill of the bar
     "axis",           ///< line and ticks of an axis
     "chip",           ///< ground of a label
+    "flag",           ///< ground of a label that is a flag
     "photo-diagonal"}; ///< crosses the frame that stands for a photograph
 
 inline constexpr std::array<std::string_view, 1> required_table_styles{"plain"};

@@ -6,6 +6,7 @@
 
 #include "strakebook/paper/typeset/drawing_axis.h"
 #include "strakebook/paper/typeset/drawing_collision.h"
+#include "strakebook/paper/typeset/drawing_ground.h"
 #include "strakebook/paper/typeset/drawing_shapes.h"
 #include "strakebook/paper/typeset/drawing_text.h"
 
@@ -17,10 +18,6 @@ using base::Rect;
 
 /// Boxes of two texts may share this much: rounding of positions, not something an eye sees.
 constexpr Pt overlap_allowed{0.2};
-
-Rect grown(const Rect &box, Pt by) {
-  return {{box.at.x - by, box.at.y - by}, {box.size.width + by * 2, box.size.height + by * 2}};
-}
 
 /// Draws elements one after the other; every label has been placed before.
 struct Drawer {
@@ -43,21 +40,12 @@ struct Drawer {
     if (!room[own]) return;
     PlacedText text = std::move(labels[own]);
     const Rect box = text.box;
-    if (label.chip) ground(box);
+    if (label.ground != content::Label::Ground::none) draw_ground(label.ground, box, brush);
     if (!label.id.empty()) brush.out.push_back(anchor(label.id, box.at));
     show(std::move(text));
     if (!label.target.empty()) brush.out.push_back({page::Role::link, brush.id, page::Link{box, label.target}});
   }
 
-  void ground(const Rect &box) {
-    const auto &meaning = style::meaning_style(brush.style, "chip");
-    if (!meaning.fill) return;
-    auto item = filled_box(grown(box, style::measure(brush.style, "chip-pad")),
-                           colour(style::tone(brush.style, *meaning.fill)));
-    item.role = page::Role::figure;
-    item.id = brush.id;
-    brush.out.push_back(std::move(item));
-  }
   void show(PlacedText text) {
     brush.out.insert(brush.out.end(), text.items.begin(), text.items.end());
     shown.push_back(std::move(text));
@@ -90,20 +78,61 @@ void report_outside(const std::vector<PlacedText> &texts, std::span<const Rect> 
          "give the figure a wider margin in the layout, or a shorter label");
 }
 
-/// Which labels are drawn: one that yields goes where it would touch a label drawn before it or leave the figure.
-std::vector<bool> with_room(const content::Drawing &drawing, const std::vector<PlacedText> &labels, base::Size size) {
-  std::vector<bool> room;
-  std::vector<Rect> kept;
-  for (const auto &element : drawing.elements) {
-    const auto *label = std::get_if<content::Label>(&element);
-    if (!label) continue;
-    const Rect &box = labels[room.size()].box;
-    const bool fits = outside(std::span(&box, 1), {{}, size}, overlap_allowed).empty() &&
-                      std::ranges::none_of(kept, [&](const Rect &other) { return touch(box, other, overlap_allowed); });
-    room.push_back(fits || !label->yields);
-    if (room.back()) kept.push_back(box);
+/// What a label that yields may not hide: the signs of the drawing.
+std::vector<Rect> sign_boxes(const content::Drawing &drawing, const DrawingScale &scale, const style::Style &style) {
+  std::vector<Rect> boxes;
+  for (const auto &element : drawing.elements)
+    if (const auto *spot = std::get_if<content::Spot>(&element)) {
+      const Pt size = style::meaning_style(style, spot->meaning).shape_size;
+      const base::Point at = scale.place(spot->at);
+      boxes.push_back({{at.x - size / 2, at.y - size / 2}, {size, size}});
+    }
+  return boxes;
+}
+
+/// Finds which labels are drawn. One that yields must not touch a label placed before it, hide a sign or leave the figure;
+/// where it would, it goes to its other place, if it has one and that is free, or is left out.
+class Room {
+public:
+  Room(const content::Drawing &drawing, const DrawingScale &scale, const Context &context)
+      : scale_(scale), context_(context), signs_(sign_boxes(drawing, scale, context.style)) {}
+
+  bool find(const content::Label &label, PlacedText &text) {
+    bool fits = free(label, text);
+    if (!fits && label.yields && label.instead) {
+      auto moved = placed_text(label.text, label.text_style,
+                               {scale_.place(*label.instead), content::Anchor::centre, content::Level::middle, false}, context_);
+      fits = free(label, moved);
+      if (fits) text = std::move(moved);
+    }
+    if (!fits && label.yields) return false;
+    kept_.push_back(text.box);
+    return true;
   }
-  return room;
+
+private:
+  bool free(const content::Label &label, const PlacedText &text) const {
+    const Rect box = ground_box(label.ground, text.box, context_.style);
+    const auto hides = [&](const Rect &other) { return touch(box, other, overlap_allowed); };
+    return outside(std::span(&box, 1), {{}, scale_.size}, overlap_allowed).empty() && std::ranges::none_of(kept_, hides) &&
+           std::ranges::none_of(signs_, hides);
+  }
+
+  const DrawingScale &scale_;
+  const Context &context_;
+  std::vector<Rect> signs_, kept_;
+};
+
+std::vector<bool> with_room(const content::Drawing &drawing, std::vector<PlacedText> &labels, const DrawingScale &scale,
+                            const Context &context) {
+  std::vector<bool> drawn;
+  Room room(drawing, scale, context);
+  for (const auto &element : drawing.elements)
+    if (const auto *label = std::get_if<content::Label>(&element)) {
+      const bool found = room.find(*label, labels[drawn.size()]);
+      drawn.push_back(found);
+    }
+  return drawn;
 }
 
 void check_labels(const std::vector<PlacedText> &texts, base::Size size, const Context &context) {
@@ -125,7 +154,7 @@ Fragment draw_at(const content::Drawing &drawing, const DrawingScale &scale, con
   Context own = context;
   own.id = id;
   auto labels = placed_labels(drawing, scale, own);
-  const auto room = with_room(drawing, labels, scale.size);
+  const auto room = with_room(drawing, labels, scale, own);
   std::vector<PlacedText> shown;
   const Brush brush{context.style, scale, id, fragment.items};
   Drawer drawer{brush, own, labels, shown, room};

@@ -131,7 +131,7 @@ std::vector<PlacedText> placed_labels(const content::Drawing &drawing, const Dra
   for (const auto &element : drawing.elements) {
     const auto *label = std::get_if<content::Label>(&element);
     if (!label) continue;
-    if (!label->upwards && !label->text.empty()) lanes[{label->at.y, label->level}].push_back(placed.size());
+    if (!label->upwards && !label->stays && !label->text.empty()) lanes[{label->at.y, label->level}].push_back(placed.size());
     placed.push_back(placed_text(label->text, label->text_style,
                                  {scale.place(label->at), label->anchor, label->level, label->upwards}, context));
   }

@@ -1,0 +1,86 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+#include "helpers.h"
+#include "strakebook/compose/map_parts.h"
+
+// What the shell expansion shows, and that it tells it to those who cannot see it.
+
+using namespace strakebook;
+using content::Label;
+using sample::contains;
+
+namespace {
+
+const content::Figure *figure(const content::Document &document, const std::string &id) {
+  for (const auto &section : document.sections)
+    for (const auto &block : section.blocks)
+      if (block.id == id) return &std::get<content::Figure>(block.what);
+  return nullptr;
+}
+
+std::vector<Label> labels(const content::Drawing &drawing) {
+  std::vector<Label> out;
+  for (const auto &element : drawing.elements)
+    if (const auto *label = std::get_if<Label>(&element)) out.push_back(*label);
+  return out;
+}
+
+std::size_t leading_to(const std::vector<Label> &all, const std::string &target) {
+  return static_cast<std::size_t>(std::ranges::count(all, target, &Label::target));
+}
+
+} // namespace
+
+TEST_CASE("the map has every mark that was used, the lowest of each row said first and strong") {
+  const auto sample = sample::small_survey();
+  const auto document = compose::compose(sample.source());
+  const auto *map = figure(document, "figure/map");
+  REQUIRE(map != nullptr);
+  const auto all = labels(map->panels.at(0).drawing);
+  for (const auto &result : sample.assessment.marks) {
+    const auto &mark = sample.survey.marks[result.mark];
+    INFO(mark.id());
+    CHECK(leading_to(all, "mark/" + mark.id()) == (result.used ? 1 : 0));
+  }
+  for (const auto &row : sample.assessment.rows) {
+    if (row.worst.empty()) continue;
+    const auto first = std::ranges::find_if(all, [&](const Label &label) { return label.target.starts_with("mark/" + row.row + " "); });
+    REQUIRE(first != all.end());
+    CHECK(std::get<content::Text>(first->text.at(0)).emphasis == content::Emphasis::strong);
+    CHECK(contains(map->panels.at(0).drawing.spoken, row.row + ": " + std::to_string(row.count.read) + " of " + std::to_string(row.count.planned) + " read"));
+  }
+}
+
+TEST_CASE("every zone's decision has a map of its own rows and of no other") {
+  const auto sample = sample::small_survey();
+  const auto document = compose::compose(sample.source());
+  for (const auto &zone : sample.survey.zones) {
+    const auto *map = figure(document, "figure/zone-map/" + zone.id);
+    INFO(zone.id);
+    REQUIRE(map != nullptr);
+    const auto all = labels(map->panels.at(0).drawing);
+    for (const auto &result : sample.assessment.marks) {
+      const auto &mark = sample.survey.marks[result.mark];
+      const bool own = survey::zone_of_row(sample.survey, mark.row).id == zone.id;
+      CHECK(leading_to(all, "mark/" + mark.id()) == (own && result.used ? 1 : 0));
+    }
+  }
+}
+
+TEST_CASE("a photograph's flag points to where the camera looked; the bow is at the left") {
+  auto sample = sample::small_survey();
+  REQUIRE_FALSE(sample.survey.photos.empty());
+  const auto flag = [&](const std::string &looking) {
+    sample.survey.photos.at(0).looking.text = looking;
+    const auto document = compose::compose(sample.source());
+    const auto all = labels(figure(document, "figure/map")->panels.at(0).drawing);
+    const auto found = std::ranges::find(all, "photo/" + sample.survey.photos.at(0).id, &Label::target);
+    REQUIRE(found != all.end());
+    return found->ground;
+  };
+  CHECK(flag("forward") == Label::Ground::flag_left);
+  CHECK(flag("aft") == Label::Ground::flag_right);
+  CHECK(flag("square on") == Label::Ground::flag);
+}
