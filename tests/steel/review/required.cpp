@@ -132,3 +132,16 @@ TEST_CASE("a warning in a final is answered or refused; an answer to nothing is 
   survey.acknowledgements[0].reason = {};
   only(reviewed(survey, sample::house(), sink), Code::warning_unacknowledged);
 }
+
+TEST_CASE("a photograph needs its file or the reason for none") {
+  auto policy = sample::house();
+  policy.required_fields = {"photos.file"};
+  auto survey = sample::complete_final();
+  survey.photos = {{.id = "4", .span = sample::at_line(60)}};
+  const auto found = only(reviewed(survey, policy), Code::required_missing);
+  CHECK(says(found, "photo 4: photos.file is missing"));
+  CHECK(found.span.line == 60);
+  const auto reason = GENERATE(&survey::Photo::file, &survey::Photo::not_taken, &survey::Photo::withheld);
+  survey.photos[0].*reason = words("photos/p4.jpg");
+  CHECK(reviewed(survey, policy).empty());
+}

@@ -47,6 +47,14 @@ Gaps bases_of_doubt(const Subject &subject) {
   return gaps;
 }
 
+Gaps pictures(const Subject &subject) {
+  Gaps gaps;
+  for (const Photo &photo : subject.survey.photos)
+    if (!photo.file.given() && !photo.not_taken.given() && !photo.withheld.given())
+      gaps.push_back({called(photo), nearest(photo.span, subject.survey.span)});
+  return gaps;
+}
+
 Gaps usable_reading(const Subject &subject) {
   return subject.assessment.coverage.used > 0 ? Gaps{} : Gaps{{"", subject.survey.span}};
 }
@@ -134,6 +142,7 @@ constexpr Requirement table[] = {
     {"zones.general-order", false, "how the plate is otherwise", "general-order: sound, even surface", each_lacks<&Survey::zones, &Zone::general_order>},
     {"criteria", true, "the criteria that the results are held against", "criteria:\n  absolute-4.0: {asked-by: the underwriter}", survey_lacks<&Survey::criteria>},
 
+    {"photos.file", false, "the picture, or why there is none", "file: photos/p4.jpg, or not-taken: the reason, or withheld: the reason", pictures},
     {"photos.caption", false, "what the photograph shows", "caption: what to see", each_lacks<&Survey::photos, &Photo::caption>},
     {"previous-survey", false, "what is known of an earlier survey", "previous-survey: none known", survey_lacks<&Survey::previous_survey>},
 

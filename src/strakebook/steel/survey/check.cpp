@@ -72,6 +72,21 @@ void check_photos(const Survey &survey, base::Diagnostics &sink) {
   }
 }
 
+/// A frame on the page has one thing to say: the picture, or one reason for none.
+void check_pictures(const Survey &survey, base::Diagnostics &sink) {
+  for (const auto &photo : survey.photos) {
+    if (photo.file.given() + photo.not_taken.given() + photo.withheld.given() < 2)
+      continue;
+    sink.add({.code = Code::photo_contradicted,
+              .span = photo.span,
+              .message = fmt::format("photo {} has {}", photo.id,
+                                     photo.file.given() ? "a file and a reason for having none" : "two reasons for having none"),
+              .expected = "a file, or not-taken with the reason, or withheld with the reason",
+              .write = "one of the three",
+              .subject = {}});
+  }
+}
+
 } // namespace
 
 void check_survey(const Survey &survey, const policy::Policy &policy, base::Diagnostics &sink) {
@@ -79,6 +94,7 @@ void check_survey(const Survey &survey, const policy::Policy &policy, base::Diag
   check_prose(survey, found);
   check_doublers(survey, policy, found);
   check_photos(survey, found);
+  check_pictures(survey, found);
   warn_of_copying(survey, policy, found);
   warn_of_pitting(survey, policy, found);
   hand_over(found, survey.span.file, sink);

@@ -98,6 +98,9 @@ void fields(Fields &f, NoneFound &n) {
 void fields(Fields &f, Photo &p) {
   f.value(maybe("file", "the image, inside the survey's folder; without it a placeholder is printed"),
           p.file);
+  f.value(maybe("not-taken", "in place of a file: why the photograph was not taken"), p.not_taken);
+  f.value(maybe("withheld", "in place of a file: why the photograph is not shown"), p.withheld);
+  f.value(maybe("taken", "the day it was taken"), p.taken);
   f.value(required("at", "where it was taken"), p.at);
   f.value(maybe("looking", "which way: square on, forward, aft, up"), p.looking);
   f.value(maybe("caption", "what to see"), p.caption);

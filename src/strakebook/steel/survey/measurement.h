@@ -166,6 +166,8 @@ struct NoneFound {
 struct Photo {
   std::string id; ///< "4"
   Words file;     ///< inside the folder; not given: a placeholder
+  Words not_taken, withheld; ///< why there is no picture: one of them at the most, and never beside a file
+  Given<base::Date> taken;
   Place at;
   Words looking; ///< square on, forward, aft, up, inboard ...
   Words caption;
