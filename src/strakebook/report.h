@@ -31,7 +31,7 @@ struct Case {
   house::House house;
   survey::Survey survey;
   assess::Assessment assessment;
-  std::map<std::string, base::ImageRef> photos; ///< photo id -> picture
+  std::map<std::string, base::PrintedPicture> photos; ///< photo id -> picture
   media::ImageStore images;
   std::vector<base::InputFile> inputs;          ///< everything read, layouts first
 };

@@ -143,3 +143,12 @@ TEST_CASE("an added section says where it stands and what it says") {
   refused("sections: {extra: {title: Extra, starts-page: no, master: sheet, after: safety, text: [Words.]}}",
           Code::unknown_word, "page");
 }
+
+TEST_CASE("how photographs are printed is the house's choice, within what can be printed") {
+  const auto house = accepted("style: {photographs: {per-inch: 300}}");
+  CHECK(house.style.photographs.per_inch == 300);
+  CHECK(house.style.photographs.quality == accepted("").style.photographs.quality);
+  refused("style: {photographs: {per-inch: 71}}", Code::out_of_range, "71 is not from 72 to 1200");
+  refused("style: {photographs: {jpeg-quality: 101}}", Code::out_of_range, "101 is not from 1 to 100");
+  refused("style: {photographs: {wide-from: 1}}", Code::out_of_range, "1 is not from 2 to 100");
+}

@@ -103,7 +103,8 @@ inline void add_measures(style::Style &s) {
   for (const auto name : style::required_measures)
     s.measures[std::string(name)] = {6};
   const std::map<std::string, double> others{{"list-gap", 3},           {"list-indent", 15},
-                                             {"caption-measure", 300},  {"note-measure", 350},
+                                             {"caption-measure", 300},  {"photo-strip", 400},
+                                              {"note-measure", 350},
                                              {"photo-aspect", 120},     {"change-bar", 3},
                                              {"change-bar-offset", 17}, {"contents-number", 40},
                                              {"table-pad", 2},          {"contents-sub-number", 32},
@@ -117,6 +118,7 @@ inline style::Style make_style() {
   style::Style s;
   s.faces = faces();
   s.grid = {12};
+  s.photographs = {.per_inch = 220, .quality = 88, .wide_from = 3};
   add_text_styles(s);
   add_meanings(s);
   add_measures(s);

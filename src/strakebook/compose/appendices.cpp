@@ -1,6 +1,7 @@
 #include "strakebook/compose/appendix_lists.h"
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/photo_words.h"
 #include "strakebook/compose/tables.h"
 
 /// Appendices: what was read to make this report, what was left out or acknowledged, the rules applied, and
@@ -12,24 +13,11 @@ using content::operator+;
 
 namespace {
 
-/// Digests are read aloud and compared by eye: groups of four.
-std::string in_fours(std::string_view digest) {
-  std::string out;
-  for (std::size_t i = 0; i < digest.size(); i += 4) {
-    if (i > 0)
-      out += ' ';
-    out += digest.substr(i, 4);
-  }
-  return out;
-}
-
 std::string kind_word(const Scope &scope, const std::string &kind) {
   if (kind == "survey")
     return scope.say("appendices.kind-survey");
   if (kind == "readings")
     return scope.say("appendices.kind-readings");
-  if (kind == "photograph")
-    return scope.say("appendices.kind-photograph");
   if (kind == "layout")
     return scope.say("appendices.kind-layout");
   return kind;
@@ -44,11 +32,13 @@ content::Row file_row(const Scope &scope, const base::InputFile &file) {
               cell(count_or_dash(scope, file.marks)), cell(in_fours(file.digest))});
 }
 
-/// Files by kind, in the order in which the kinds were read: none is left out.
+/// Files by kind, in the order in which the kinds were read: none is left out but the photographs, which have a register.
 std::vector<content::RowGroup> by_kind(const Scope &scope) {
   std::map<std::string, std::size_t> place;
   std::vector<content::RowGroup> groups;
   for (const auto &file : scope.source.inputs) {
+    if (file.kind == "photograph")
+      continue;
     const auto [found, fresh] = place.emplace(file.kind, groups.size());
     if (fresh)
       groups.push_back({.head = content::strong(kind_word(scope, file.kind)), .id = {}, .rows = {}});
@@ -57,10 +47,18 @@ std::vector<content::RowGroup> by_kind(const Scope &scope) {
   return groups;
 }
 
+Inlines sources_caption(const Scope &scope) {
+  const base::Fill tool{"tool", scope.source.tool};
+  if (scope.survey().photos.empty())
+    return plain(scope.say("appendices.sources-caption", {tool}));
+  return scope.tell("appendices.sources-and-photographs",
+                    {{"sources", plain(scope.say("appendices.sources-caption", {tool}))}, {"table", label_link("table/photographs")}});
+}
+
 content::Block source_digest(const Scope &scope, Numbering &numbering) {
   auto table = labelled_table(
       scope, numbering, look::small_table,
-      scope.tell("appendices.sources-caption", {{"tool", plain(scope.source.tool)}}),
+      sources_caption(scope),
       {column(scope.say("appendices.file")), column(scope.say("appendices.bytes"), Align::right),
        column(scope.say("appendices.lines"), Align::right),
        column(scope.say("appendices.marks"), Align::right), stretching(scope.say("appendices.digest"))});

@@ -138,6 +138,12 @@ content::Block rules_used(const Scope &scope) {
     add(entries, scope.say("appendices.rule-single-echo"),
         plain(scope.say("appendices.rule-single-echo-text",
                         {{"least", figure(policy.single_echo.least)}, {"most", figure(policy.single_echo.most)}})));
+  if (!scope.survey().photos.empty()) {
+    const auto &photographs = scope.source.house.style.photographs;
+    add(entries, scope.say("appendices.rule-photographs"),
+        plain(scope.say("appendices.rule-photographs-text", {{"resolution", std::to_string(photographs.per_inch)},
+                                                             {"quality", std::to_string(photographs.quality)}})));
+  }
   add_tolerances(scope, entries);
   add_defaults(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);

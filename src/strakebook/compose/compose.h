@@ -20,7 +20,7 @@ struct Source {
   const assess::Assessment &assessment;
   const house::House &house;
   const base::Diagnostics &findings;                ///< warnings and notes so far: acknowledged ones are printed
-  std::map<std::string, base::ImageRef> photos;     ///< photo id -> picture that passed the gate; others get a placeholder
+  std::map<std::string, base::PrintedPicture> photos; ///< photo id -> picture that passed the gate; others get a placeholder
   std::vector<base::InputFile> inputs;              ///< layouts, survey, readings, photographs: for the source digest
   std::string tool;                                 ///< "strakebook 0.1.0"
 };

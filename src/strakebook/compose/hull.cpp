@@ -101,7 +101,7 @@ Drawing locator_strip(const Scope &scope, const survey::Photo &photo) {
     out.elements.emplace_back(content::Span{{at.x + towards, at.y}, at, content::Span::Ends::end_arrow, "looking"});
     add_spot(out, at, "looked-at");
   } else {
-    add_spot(out, at, "square-on");
+    if (photo.looking.given()) add_spot(out, at, "square-on");
     add_spot(out, at, "looked-at");
   }
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0, mirrored ? hull.to : 0));

@@ -41,6 +41,7 @@ inline constexpr const char *summary_table = "summary";
 inline constexpr const char *items_table = "items";
 inline constexpr const char *steelwork_table = "steelwork";
 inline constexpr const char *small_table = "small";
+inline constexpr const char *register_table = "register";
 inline constexpr const char *plain_keys = "plain";
 inline constexpr const char *cover_keys = "cover";
 inline constexpr const char *item_keys = "item";

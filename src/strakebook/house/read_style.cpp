@@ -1,5 +1,7 @@
 #include "strakebook/house/read_style.h"
 
+#include <fmt/format.h>
+
 #include "strakebook/house/bind.h"
 
 namespace strakebook::house {
@@ -17,6 +19,23 @@ void read_faces(const YamlNode &node, style::Style &into, Diagnostics &sink) {
 
 template <class T> void read_named(const YamlNode &node, std::map<std::string, T> &into, Diagnostics &sink) {
   each_entry(node, sink, [&](const YamlNode::Entry &entry) { read(entry.value, into[entry.key], sink); });
+}
+
+/// One line of a layout, and one place where it may be wrong.
+void read_photographs(const YamlNode &node, style::Style &into, Diagnostics &sink) {
+  auto &photographs = into.photographs;
+  const auto within = [&sink](int &value, int least, int most) {
+    return [&value, least, most, &sink](const YamlNode &n) {
+      if (read(n, value, sink) && (value < least || value > most))
+        sink.error(base::Code::out_of_range, n.span, fmt::format("{} is not from {} to {}", value, least, most),
+                   fmt::format("a whole number from {} to {}", least, most));
+    };
+  };
+  Binding(sink)
+      .by("per-inch", true, within(photographs.per_inch, 72, 1200))
+      .by("jpeg-quality", true, within(photographs.quality, 1, 100))
+      .by("wide-from", true, within(photographs.wide_from, 2, 100))
+      .apply(node);
 }
 
 } // namespace
@@ -45,6 +64,7 @@ style::Style read_style(const YamlNode &node, Diagnostics &sink) {
       .by("lattices", true, part(read_lattices))
       .by("tables", true, part(read_tables))
       .by("keys", true, part(read_keys))
+      .by("photographs", true, part(read_photographs))
       .by("measures", true, [&](const YamlNode &n) { read_named(n, s.measures, sink); })
       .apply(node);
   check_style(node, s, sink);

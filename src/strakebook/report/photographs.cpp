@@ -1,6 +1,9 @@
 #include "strakebook/report/photographs.h"
 
+#include "strakebook/base/digest.h"
 #include "strakebook/base/files.h"
+#include "strakebook/compose/looks.h"
+#include "strakebook/house/photo_frame.h"
 
 namespace strakebook {
 
@@ -18,6 +21,22 @@ void report_missing(const survey::Photo &photo, base::Diagnostics &sink) {
             .subject = "photo-missing " + photo.id});
 }
 
+media::Placing placing_of(const style::Style &style) {
+  return {.frame = [&style](media::Extent given) {
+            return house::photo_frame(style, compose::look::halves, given.width, given.height).size;
+          },
+          .per_inch = style.photographs.per_inch,
+          .quality = style.photographs.quality};
+}
+
+/// The picture of these bytes, decoded if no photograph before had the same ones; nullptr when it is refused.
+const media::Image *image_of(Case &the_case, const media::GivenFile &file, const media::Placing &placing,
+                             const media::ImageLimits &limits, base::Diagnostics &sink) {
+  if (const auto known = the_case.images.find(file.digest); known != the_case.images.end()) return &known->second;
+  auto image = media::admit(file, placing, sink, limits);
+  return image ? &the_case.images.emplace(file.digest, std::move(*image)).first->second : nullptr;
+}
+
 void admit_one(Case &the_case, const survey::Photo &photo, const fs::path &folder, base::Diagnostics &sink) {
   const auto path = base::inside(folder, photo.file.text);
   if (!path) {
@@ -33,12 +52,14 @@ void admit_one(Case &the_case, const survey::Photo &photo, const fs::path &folde
   const media::ImageLimits limits;
   const auto bytes = base::read_file(*path, limits.bytes, photo.file.span, sink);
   if (!bytes) return;
-  auto image = media::admit(*bytes, photo.file.text, photo.file.span, sink, limits);
+  const auto placing = placing_of(the_case.house.style);
+  const auto *image =
+      image_of(the_case, {*bytes, base::sha256_hex(*bytes), photo.file.text, photo.file.span}, placing, limits, sink);
   if (!image) return;
   the_case.inputs.push_back(
       {.kind = "photograph", .path = photo.file.text, .digest = image->ref.digest, .bytes = bytes->size()});
-  the_case.photos[photo.id] = image->ref;
-  the_case.images.try_emplace(image->ref.digest, std::move(*image));
+  the_case.photos[photo.id] = {image->ref, image->given.width, image->given.height,
+                               media::pixels_per_inch(image->given, {image->ref.width, image->ref.height}, placing)};
 }
 
 } // namespace

@@ -22,6 +22,8 @@ PngForm form_of(Kind kind) {
   switch (kind) {
   case Kind::grey:
     return {PNG_COLOR_TYPE_GRAY, 8, 1};
+  case Kind::grey_alpha:
+    return {PNG_COLOR_TYPE_GRAY_ALPHA, 8, 2};
   case Kind::rgb:
     return {PNG_COLOR_TYPE_RGB, 8, 3};
   case Kind::rgba:
@@ -56,25 +58,26 @@ std::string exif(int orientation) {
 
 } // namespace
 
-std::string png(Kind kind, int width, int height, const std::vector<int> &samples) {
+std::string png(Kind kind, int width, int height, const std::vector<int> &samples, bool interlaced) {
   const auto form = form_of(kind);
   std::string file;
   auto *writer = png_create_write_struct(PNG_LIBPNG_VER_STRING, nullptr, nullptr, nullptr);
   auto *info = png_create_info_struct(writer);
   png_set_write_fn(writer, &file, append, nothing);
   png_set_IHDR(writer, info, static_cast<png_uint_32>(width), static_cast<png_uint_32>(height), form.depth,
-               form.colour_type, PNG_INTERLACE_NONE, PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
+               form.colour_type, interlaced ? PNG_INTERLACE_ADAM7 : PNG_INTERLACE_NONE, PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
   const png_color colours[] = {{0, 0, 0}, {255, 0, 0}, {255, 255, 255}};
   if (kind == Kind::palette)
     png_set_PLTE(writer, info, colours, 3);
   png_write_info(writer, info);
+  std::vector<std::string> rows(static_cast<std::size_t>(height));
   std::size_t at = 0;
-  for (int y = 0; y < height; ++y) {
-    std::string row;
+  for (auto &row : rows)
     for (int i = 0; i < width * form.samples; ++i, ++at)
       row += std::string(static_cast<std::size_t>(form.depth / 8), static_cast<char>(samples.at(at)));
-    png_write_row(writer, reinterpret_cast<png_const_bytep>(row.data()));
-  }
+  for (int pass = png_set_interlace_handling(writer); pass > 0; --pass)
+    for (const auto &row : rows)
+      png_write_row(writer, reinterpret_cast<png_const_bytep>(row.data()));
   png_write_end(writer, info);
   png_destroy_write_struct(&writer, &info);
   return file;
@@ -122,6 +125,23 @@ std::string jpeg(int width, int height, const JpegForm &form,
 }
 
 int slope(int x, int y, int component) { return 40 + 3 * x + 2 * y + 10 * component; }
+
+std::vector<int> slope_samples(int width, int height) {
+  std::vector<int> samples;
+  for (int y = 0; y < height; ++y)
+    for (int x = 0; x < width; ++x)
+      for (int component = 0; component < 3; ++component)
+        samples.push_back(slope(x, y, component));
+  return samples;
+}
+
+std::string with_exif(std::string png, const std::string &before, int orientation) {
+  const auto block = exif(orientation).substr(6); // from the byte order on: a PNG has no "Exif" head
+  const auto body = "eXIf" + block;
+  const auto checksum = crc32(0, reinterpret_cast<const Bytef *>(body.data()), static_cast<uInt>(body.size()));
+  return png.insert(png.find(before) - 4, big_endian(static_cast<std::uint32_t>(block.size())) + body +
+                                              big_endian(static_cast<std::uint32_t>(checksum)));
+}
 
 std::string png_of_size(std::string png, std::uint32_t width, std::uint32_t height) {
   constexpr std::size_t type_at = 12, width_at = 16, checksum_at = 29;

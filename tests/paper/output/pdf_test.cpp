@@ -76,24 +76,25 @@ TEST_CASE("text turned a quarter has a turned matrix, set at its own place") {
   CHECK_THAT(content, Contains("0 1 -1 0 60 441.89 Tm\n") && Contains("1 0 0 1 68 741.89 Tm\n"));
 }
 
-TEST_CASE("a picture is stored once, as pixels or as the JPEG data it came with") {
+TEST_CASE("a picture is stored once, as packed rows or as JPEG data") {
   const auto pixels = written(document());
   CHECK(pdf_bytes::count(pixels, "/Subtype /Image") == 1);
   CHECK(pdf_bytes::count(pixels, "/DCTDecode") == 0);
 
   auto store = images();
-  store.begin()->second.jpeg = "\xFF\xD8 data of a camera \xFF\xD9";
-  store.begin()->second.jpeg_components = 1;
+  store.begin()->second.coding = strakebook::media::Image::Coding::jpeg;
+  store.begin()->second.data = "\xFF\xD8 data of a camera \xFF\xD9";
+  store.begin()->second.components = 1;
   const auto passed = written(document(), store);
-  CHECK(pdf_bytes::count(passed, store.begin()->second.jpeg) == 1);
+  CHECK(pdf_bytes::count(passed, store.begin()->second.data) == 1);
   CHECK_THAT(passed, Contains("/DCTDecode") && Contains("/DeviceGray"));
 }
 
-TEST_CASE("pictures that are not in the store, or not whole, are mistakes of the program") {
+TEST_CASE("pictures that are not in the store, or without data, are mistakes of the program") {
   base::Diagnostics sink;
   CHECK_THROWS_AS(output::pdf(document(), {}, sink), std::logic_error);
   auto store = images();
-  store.begin()->second.rgb.pop_back();
+  store.begin()->second.data.clear();
   CHECK_THROWS_AS(output::pdf(document(), store, sink), std::logic_error);
 }
 

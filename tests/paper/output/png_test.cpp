@@ -11,7 +11,9 @@ using namespace sample;
 namespace {
 
 strakebook::media::Pixels drawn(const page::Document &document, std::size_t page, double dpi) {
-  return strakebook::media::decode_png(strakebook::output::png(document, page, images(), dpi), 10'000'000);
+  return strakebook::media::decode_png(strakebook::output::png(document, page, images(), dpi), 10'000'000,
+                                       strakebook::media::all_of_it)
+      .pixels;
 }
 
 /// The darkest part of any pixel in a box of the page, in points, at 72 dpi: 255 is untouched paper.

@@ -4,6 +4,8 @@
 #include <hb.h>
 #include <iterator>
 
+#include "strakebook/paper/media/encode.h"
+
 namespace sample {
 
 namespace {
@@ -104,15 +106,18 @@ page::Path line(double x1, double y1, double x2, double y2) {
 }
 
 strakebook::media::Image picture(int width, int height) {
-  strakebook::media::Image image;
-  image.ref = {"picture-" + std::to_string(width) + "x" + std::to_string(height), width, height};
+  strakebook::media::Pixels pixels{width, height, {}};
   for (int y = 0; y < height; ++y)
     for (int x = 0; x < width; ++x) {
-      image.rgb += static_cast<char>(255 * x / width);
-      image.rgb += static_cast<char>(255 * y / height);
-      image.rgb += static_cast<char>(128);
+      pixels.rgb += static_cast<char>(255 * x / width);
+      pixels.rgb += static_cast<char>(255 * y / height);
+      pixels.rgb += static_cast<char>(128);
     }
-  return image;
+  return {.ref = {"picture-" + std::to_string(width) + "x" + std::to_string(height), width, height},
+          .given = {width, height},
+          .coding = strakebook::media::Image::Coding::deflated,
+          .components = 3,
+          .data = strakebook::media::deflate_rows(pixels)};
 }
 
 page::Document document() {

@@ -4,6 +4,7 @@
 #include "strakebook/paper/typeset/photo.h"
 
 using namespace drawing_test;
+using content::operator+;
 
 namespace {
 
@@ -24,17 +25,17 @@ typeset::Fragment whole(Desk &desk, const content::Photo &p) {
 
 } // namespace
 
-TEST_CASE("a picture keeps its shape inside its frame, centred") {
+TEST_CASE("a picture keeps its shape inside its frame and stands on its caption") {
   Desk desk;
   // Frame 200 x 120: a square picture is limited by the height, a long one by the width.
   const auto square = all<page::Picture>(whole(desk, photo(base::ImageRef{"d", 800, 800}))).at(0).box;
   CHECK(square.size.width.v == Approx(120));
-  CHECK(square.at.x.v == Approx(40));
+  CHECK(square.at.x.v == Approx(0));
   CHECK(square.at.y.v == Approx(0));
   const auto flat = all<page::Picture>(whole(desk, photo(base::ImageRef{"d", 2000, 400}))).at(0).box;
   CHECK(flat.size.height.v == Approx(40));
   CHECK(flat.at.x.v == Approx(0));
-  CHECK(flat.at.y.v == Approx(40));
+  CHECK(flat.at.y.v == Approx(80));
 }
 
 TEST_CASE("an empty frame is crossed by diagonals that leave its words free") {
@@ -76,4 +77,28 @@ TEST_CASE("a photograph is never split") {
   const auto at = [&](double height) { return typeset::lay_photo(p, {{200}, {height}, {600}}, desk.context()); };
   CHECK(std::holds_alternative<typeset::Whole>(at(232)));
   CHECK(std::holds_alternative<typeset::NextPage>(at(231.9)));
+}
+
+TEST_CASE("an empty frame grows with its words") {
+  Desk desk;
+  auto p = photo(std::nullopt);
+  p.number.clear();
+  p.caption.clear();
+  CHECK(whole(desk, p).size.height.v == Approx(120));
+  p.placeholder = content::plain("one");
+  for (int line = 0; line < 14; ++line) p.placeholder = p.placeholder + content::Inlines{content::LineBreak{}} + content::plain("more");
+  CHECK(whole(desk, p).size.height.v == Approx(15 * 10 + 2 * 6));
+}
+
+TEST_CASE("over a wide page, caption and strip keep to their own measures") {
+  Desk desk;
+  desk.look.measures["photo-strip"] = {80};
+  desk.look.measures["caption-measure"] = {90};
+  auto p = photo(base::ImageRef{"d", 1600, 400});
+  p.strip = board();
+  p.caption = content::plain("a caption of as many words as it takes to fill more than one line of it");
+  for (const auto &run : all<page::Run>(whole(desk, p))) CHECK(run.origin.x.v < 90);
+  for (const auto &path : all<page::Path>(whole(desk, p)))
+    for (const auto &step : path.steps)
+      if (const auto *line = std::get_if<page::Line>(&step)) CHECK(line->to.x.v <= 80);
 }

@@ -6,6 +6,7 @@
 #include <jpeglib.h>
 
 #include "strakebook/paper/media/jpeg_segments.h"
+#include "strakebook/paper/media/reducer.h"
 #include "strakebook/paper/media/refusal.h"
 
 namespace strakebook::media {
@@ -97,28 +98,40 @@ void inks_to_rgb(const unsigned char *inks, char *rgb, std::size_t width, bool i
     }
 }
 
-Pixels read_pixels(Decoder &decoder, bool inverted) {
+/// The decoder may leave out what is not needed: of eight pixels either way it makes so many (libjpeg-turbo's own fast
+/// sizes). Twice what is kept is left for the mean to be taken of.
+unsigned eighths(Extent stored, Extent kept) {
+  for (const unsigned scale : {1u, 2u, 4u}) {
+    const auto made = [scale](int side) { return (static_cast<long long>(side) * scale + 7) / 8; };
+    if (made(stored.width) >= 2LL * kept.width && made(stored.height) >= 2LL * kept.height) return scale;
+  }
+  return 8;
+}
+
+Pixels read_pixels(Decoder &decoder, bool inverted, Extent kept) {
   auto &info = decoder.info;
   const bool inks = has_four_inks(info.jpeg_color_space);
   info.out_color_space = inks ? JCS_CMYK : JCS_RGB;
+  info.scale_num = eighths({static_cast<int>(info.image_width), static_cast<int>(info.image_height)}, kept);
+  info.scale_denom = 8;
   guarded(decoder, [&info] { jpeg_start_decompress(&info); });
 
-  const std::size_t width = info.output_width, height = info.output_height;
-  Pixels pixels{static_cast<int>(width), static_cast<int>(height), std::string(width * height * 3, '\0')};
-  std::string ink_row(inks ? width * 4 : 0, '\0');
-  char *const rgb = pixels.rgb.data();
+  const std::size_t width = info.output_width;
+  Reducer reducer({static_cast<int>(info.output_width), static_cast<int>(info.output_height)}, kept);
+  std::string rgb_row(width * 3, '\0'), ink_row(inks ? width * 4 : 0, '\0');
+  char *const rgb = rgb_row.data();
   char *const ink = ink_row.data();
-  guarded(decoder, [=, &info] {
+  guarded(decoder, [=, &info, &reducer] {
     while (info.output_scanline < info.output_height) {
-      char *const row = rgb + info.output_scanline * width * 3;
-      auto *target = reinterpret_cast<JSAMPROW>(inks ? ink : row);
+      auto *target = reinterpret_cast<JSAMPROW>(inks ? ink : rgb);
       jpeg_read_scanlines(&info, &target, 1);
       if (inks)
-        inks_to_rgb(target, row, width, inverted);
+        inks_to_rgb(target, rgb, width, inverted);
+      reducer.take(reinterpret_cast<const unsigned char *>(rgb));
     }
     jpeg_finish_decompress(&info);
   });
-  return pixels;
+  return std::move(reducer).pixels();
 }
 
 /// Whether readers of a PDF decode the stripped data to the very colours they had before: without the JFIF
@@ -133,7 +146,7 @@ bool may_pass_through(const JpegSegments &segments, J_COLOR_SPACE coding) {
 
 } // namespace
 
-Jpeg decode_jpeg(std::string_view bytes, long long most_pixels) {
+Jpeg decode_jpeg(std::string_view bytes, long long most_pixels, const KeptExtent &kept) {
   Decoder decoder;
   read_header(decoder, bytes);
   check_pixels(decoder.info.image_width, decoder.info.image_height, most_pixels);
@@ -141,12 +154,15 @@ Jpeg decode_jpeg(std::string_view bytes, long long most_pixels) {
   if (coding == JCS_UNKNOWN)
     throw Refusal("JPEG, an unknown colour coding");
   auto segments = walk_segments(bytes);
+  const Extent stored{static_cast<int>(decoder.info.image_width), static_cast<int>(decoder.info.image_height)};
+  const auto given = turned(stored, segments.orientation), left = kept(given);
 
-  Jpeg result{.pixels = upright(read_pixels(decoder, segments.adobe), segments.orientation),
-              .compressed = {},
+  Jpeg result{.reading = {given, upright(read_pixels(decoder, segments.adobe, turned(left, segments.orientation)),
+                                         segments.orientation)},
+              .as_given = {},
               .components = coding == JCS_GRAYSCALE ? 1 : 3};
-  if (may_pass_through(segments, coding))
-    result.compressed = std::move(segments.without_metadata);
+  if (left == given && may_pass_through(segments, coding))
+    result.as_given = std::move(segments.without_metadata);
   return result;
 }
 

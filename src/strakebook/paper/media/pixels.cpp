@@ -5,6 +5,10 @@
 
 namespace strakebook::media {
 
+Extent turned(Extent extent, int orientation) {
+  return orientation >= 5 && orientation <= 8 ? Extent{extent.height, extent.width} : extent;
+}
+
 // Orientation (EXIF 2.32, tag 0112): what the stored picture's first row and first column are when seen.
 //   1 top, left    2 top, right    3 bottom, right   4 bottom, left
 //   5 left, top    6 right, top    7 right, bottom   8 left, bottom

@@ -2,11 +2,10 @@
 
 #include <csetjmp>
 #include <cstring>
-#include <memory>
 #include <png.h>
-#include <vector>
 
 #include "strakebook/paper/media/exif.h"
+#include "strakebook/paper/media/reducer.h"
 #include "strakebook/paper/media/refusal.h"
 
 namespace strakebook::media {
@@ -85,30 +84,37 @@ void ask_for_eight_bit_rgb(Decoder &decoder) {
   });
 }
 
-std::string read_rows(Decoder &decoder, std::size_t height) {
-  const auto row_bytes = png_get_rowbytes(decoder.png, decoder.info);
-  std::string pixels(row_bytes * height, '\0');
-  std::vector<png_bytep> rows(height);
-  for (std::size_t y = 0; y < height; ++y)
-    rows[y] = reinterpret_cast<png_bytep>(pixels.data()) + y * row_bytes;
-  guarded(decoder, [&decoder, table = rows.data()] {
-    png_read_image(decoder.png, table);
-    png_read_end(decoder.png, decoder.info);
-  });
-  return pixels;
+/// One row of RGBA to RGB in place: what is transparent shows the white of the paper.
+void lay_on_white(unsigned char *row, std::size_t width) {
+  for (std::size_t i = 0; i < width; ++i) {
+    const unsigned alpha = row[i * 4 + 3];
+    for (std::size_t part = 0; part < 3; ++part)
+      row[i * 3 + part] =
+          static_cast<unsigned char>((row[i * 4 + part] * alpha + 255 * (255 - alpha) + 127) / 255);
+  }
 }
 
-/// RGBA to RGB in place: what is transparent shows the white of the paper.
-void lay_on_white(std::string &pixels) {
-  auto *bytes = reinterpret_cast<unsigned char *>(pixels.data());
-  const auto count = pixels.size() / 4;
-  for (std::size_t i = 0; i < count; ++i) {
-    const unsigned alpha = bytes[i * 4 + 3];
-    for (std::size_t part = 0; part < 3; ++part)
-      bytes[i * 3 + part] =
-          static_cast<unsigned char>((bytes[i * 4 + part] * alpha + 255 * (255 - alpha) + 127) / 255);
-  }
-  pixels.resize(count * 3);
+/// Rows in their order; only an interlaced picture has to be whole before its first row can go on.
+void read_rows(Decoder &decoder, Extent stored, Reducer &reducer) {
+  const auto row_bytes = png_get_rowbytes(decoder.png, decoder.info);
+  const bool interlaced = png_get_interlace_type(decoder.png, decoder.info) != PNG_INTERLACE_NONE;
+  const bool alpha = png_get_channels(decoder.png, decoder.info) == 4;
+  const auto width = static_cast<std::size_t>(stored.width), height = static_cast<std::size_t>(stored.height);
+  std::string held(row_bytes * (interlaced ? height : 1), '\0');
+  auto *const first = reinterpret_cast<png_bytep>(held.data());
+  guarded(decoder, [=, &decoder, &reducer] {
+    for (int pass = interlaced ? PNG_INTERLACE_ADAM7_PASSES : 1; pass > 1; --pass)
+      for (std::size_t y = 0; y < height; ++y)
+        png_read_row(decoder.png, first + y * row_bytes, nullptr);
+    for (std::size_t y = 0; y < height; ++y) {
+      auto *const row = first + (interlaced ? y * row_bytes : 0);
+      png_read_row(decoder.png, row, nullptr);
+      if (alpha)
+        lay_on_white(row, width);
+      reducer.take(row);
+    }
+    png_read_end(decoder.png, decoder.info);
+  });
 }
 
 int orientation(const Decoder &decoder) {
@@ -119,19 +125,32 @@ int orientation(const Decoder &decoder) {
   return exif_orientation({reinterpret_cast<const char *>(exif), length});
 }
 
-} // namespace
+struct Stored {
+  Extent extent;
+  Pixels kept;     ///< not yet turned
+  int orientation; ///< it may stand behind the pixels, and is known once they are read
+};
 
-Pixels decode_png(std::string_view bytes, long long most_pixels) {
+Stored read_stored(std::string_view bytes, long long most_pixels, const KeptExtent &kept, int orientation_assumed) {
   Decoder decoder(bytes);
   open(decoder);
   const auto width = png_get_image_width(decoder.png, decoder.info);
   const auto height = png_get_image_height(decoder.png, decoder.info);
   check_pixels(width, height, most_pixels);
+  const Extent stored{static_cast<int>(width), static_cast<int>(height)};
   ask_for_eight_bit_rgb(decoder);
-  Pixels result{static_cast<int>(width), static_cast<int>(height), read_rows(decoder, height)};
-  if (png_get_channels(decoder.png, decoder.info) == 4)
-    lay_on_white(result.rgb);
-  return upright(std::move(result), orientation(decoder));
+  Reducer reducer(stored, turned(kept(turned(stored, orientation_assumed)), orientation_assumed));
+  read_rows(decoder, stored, reducer);
+  return {stored, std::move(reducer).pixels(), orientation(decoder)};
+}
+
+} // namespace
+
+Reading decode_png(std::string_view bytes, long long most_pixels, const KeptExtent &kept) {
+  auto read = read_stored(bytes, most_pixels, kept, 1);
+  if (turned(read.extent, read.orientation) != read.extent)
+    read = read_stored(bytes, most_pixels, kept, read.orientation);
+  return {turned(read.extent, read.orientation), upright(std::move(read.kept), read.orientation)};
 }
 
 } // namespace strakebook::media

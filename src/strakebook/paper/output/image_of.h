@@ -6,8 +6,8 @@
 
 namespace strakebook::output {
 
-/// The picture with this digest. Throws std::logic_error when the store has none or its pixels do not fill
-/// its size: pages only carry pictures that passed the photo gate.
+/// The picture with this digest. Throws std::logic_error when the store has none or it is without size
+/// or data: pages only carry pictures that passed the photo gate.
 const media::Image &image_of(const media::ImageStore &images, const std::string &digest);
 
 } // namespace strakebook::output

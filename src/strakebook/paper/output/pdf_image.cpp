@@ -8,9 +8,8 @@ PdfDict PdfImages::object(const std::string &digest) {
   if (const auto known = written_.find(digest); known != written_.end())
     return known->second;
   const auto &image = image_of(images_, digest);
-  const bool as_jpeg = !image.jpeg.empty();
-  const bool grey = as_jpeg && image.jpeg_components == 1;
-  auto object = as_jpeg ? file_.stream(image.jpeg, Coding::jpeg) : file_.stream(image.rgb, Coding::deflate);
+  const bool grey = image.components == 1;
+  auto object = file_.stream(image.data, image.coding == media::Image::Coding::jpeg ? Coding::jpeg : Coding::deflated);
   object.name("Type", "XObject")
       .name("Subtype", "Image")
       .number("Width", image.ref.width)

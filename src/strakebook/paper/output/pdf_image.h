@@ -13,7 +13,7 @@ class PdfImages {
 public:
   PdfImages(PdfFile &file, const media::ImageStore &images) : file_(file), images_(images) {}
 
-  /// Throws std::logic_error for a digest that is not in the store or a picture whose pixels do not fill it.
+  /// Throws std::logic_error for a digest that is not in the store or a picture without size or data.
   PdfDict object(const std::string &digest);
 
 private:

@@ -23,7 +23,7 @@ constexpr int most_pages = 32'767;
 
 constexpr std::size_t identifier_digits = 32;
 
-/// libharu names only filters that it applies itself; data compressed here are named while their dictionary
+/// libharu names only filters that it applies itself; data that are compressed before are named while their dictionary
 /// is written.
 HPDF_STATUS name_deflate(HPDF_Dict, HPDF_Stream to) {
   return HPDF_Stream_WriteStr(to, "/Filter /FlateDecode\012");
@@ -88,8 +88,9 @@ void PdfFile::fill(void *stream_dict, std::string_view data, Coding coding) {
   if (coding == Coding::deflate) {
     packed = deflated(data);
     data = packed;
-    dict->write_fn = name_deflate;
   }
+  if (coding == Coding::deflate || coding == Coding::deflated)
+    dict->write_fn = name_deflate;
   dict->filter = coding == Coding::jpeg ? HPDF_STREAM_FILTER_DCT_DECODE : HPDF_STREAM_FILTER_NONE;
   state_->stream_bytes += data.size();
   if (state_->stream_bytes > most_bytes)

@@ -56,6 +56,7 @@ private:
 enum class Coding {
   plain,   ///< as given
   deflate, ///< compressed here
+  deflated, ///< given compressed
   jpeg     ///< given as JPEG data
 };
 

@@ -99,11 +99,12 @@ void Painter::operator()(const page::Path &path) {
 
 /// The pixels as cairo holds them: 32 bits each, blue in the lowest eight.
 Cairo<cairo_surface_t> surface_of(const media::Image &image) {
+  const auto pixels = media::pixels_of(image);
   Cairo<cairo_surface_t> surface(
       cairo_image_surface_create(CAIRO_FORMAT_RGB24, image.ref.width, image.ref.height));
   if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS)
     throw std::runtime_error("cairo cannot take a picture");
-  const auto *from = reinterpret_cast<const unsigned char *>(image.rgb.data());
+  const auto *from = reinterpret_cast<const unsigned char *>(pixels.rgb.data());
   auto *row = cairo_image_surface_get_data(surface.get());
   for (int y = 0; y < image.ref.height; ++y, row += cairo_image_surface_get_stride(surface.get())) {
     auto *pixel = reinterpret_cast<std::uint32_t *>(row);

@@ -14,7 +14,7 @@ inline constexpr std::array<std::string_view, 24> required_text_styles{
     "contents-number", "contents-page",   "end-mark",
     "axis-number",    "axis-title",       "photo-placeholder"};
 
-inline constexpr std::array<std::string_view, 39> required_measures{
+inline constexpr std::array<std::string_view, 40> required_measures{
     "block-gap",           ///< between blocks whose style gives no space
     "list-gap",            ///< between items of a list
     "list-indent",         ///< of the text of a list item; its number or dot hangs in it
@@ -52,6 +52,7 @@ inline constexpr std::array<std::string_view, 39> required_measures{
     "panel-title-gap",     ///< between the title of a panel and its drawing
     "photo-caption-gap",   ///< between a photograph and its caption
     "photo-strip-gap",     ///< between the caption of a photograph and its locator strip
+    "photo-strip",         ///< the longest locator strip of a photograph, so that all are at one scale
     "photo-hang",          ///< of the caption of a photograph; its number hangs in it
     "photo-text-clear"};   ///< white around the words in an empty frame
 

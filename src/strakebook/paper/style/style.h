@@ -89,6 +89,13 @@ struct KeyStyle {
   Pt label_width, gap, row_gap;
 };
 
+/// How photographs are printed, whatever is on them.
+struct Photographs {
+  int per_inch = 0;  ///< the most pixels to an inch of paper
+  int quality = 0;   ///< of one that is coded anew as JPEG, 1 to 100 on libjpeg's scale
+  int wide_from = 0; ///< so many times as wide as high, it is set over the whole width
+};
+
 /// The whole look.
 struct Style {
   std::vector<Face> faces;
@@ -101,6 +108,7 @@ struct Style {
   std::map<std::string, KeyStyle> keys;
   std::map<std::string, Pt> measures; ///< named lengths: "block-gap", "profile-station", "profile-millimetre", "change-bar"
   Pt grid;                            ///< baseline grid step
+  Photographs photographs;
 };
 
 /// Looks a name up; a name that no layout gives throws std::out_of_range naming it (the layout reader has checked

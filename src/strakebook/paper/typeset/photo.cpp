@@ -18,11 +18,11 @@ using base::Size;
 
 Point middle(Size frame) { return {frame.width / 2, frame.height / 2}; }
 
-/// The largest box of the picture's own shape inside the frame, centred.
+/// The largest box of the picture's own shape inside the frame: it stands on its caption, at the edge of the column.
 Rect fitted(const base::ImageRef &image, Size frame) {
   const double scale = std::min(frame.width.v / image.width, frame.height.v / image.height);
   const Size size{{image.width * scale}, {image.height * scale}};
-  return {{(frame.width - size.width) / 2, (frame.height - size.height) / 2}, size};
+  return {{{}, frame.height - size.height}, size};
 }
 
 void add_stroked(page::Path path, const std::string &meaning, const Context &context, Fragment &out) {
@@ -57,25 +57,29 @@ Pt half_width(const Fragment &text, Pt width) {
   return half;
 }
 
-void add_placeholder(const content::Photo &photo, Size frame, const Context &context, Fragment &out) {
-  add_stroked(polyline(std::array{Point{}, Point{frame.width, {}}, Point{frame.width, frame.height},
-                                  Point{{}, frame.height}}, true), "photo-frame", context, out);
+/// The frame is as high as the words in it need.
+Fragment set_placeholder(const content::Photo &photo, Size frame, const Context &context) {
   const Pt clear = style::measure(context.style, "photo-text-clear");
   const Pt width = frame.width - clear * 2;
   Fragment text = set_text(photo.placeholder, style::text_style(context.style, "photo-placeholder"), width,
                            {page::Role::label, true, {}}, context);
+  frame.height = std::max(frame.height, text.size.height + clear * 2);
+  Fragment out;
+  out.size = frame;
+  add_stroked(polyline(std::array{Point{}, Point{frame.width, {}}, Point{frame.width, frame.height},
+                                  Point{{}, frame.height}}, true), "photo-frame", context, out);
   const Size half{half_width(text, width) + clear, text.size.height / 2 + clear};
   add_stroked(diagonals(frame, photo.placeholder.empty() ? Size{} : half), "photo-diagonal", context, out);
   const Pt down = (frame.height - text.size.height) / 2;
   append(out.items, std::move(text), {clear, down});
+  return out;
 }
 
 Fragment set_frame(const content::Photo &photo, Size frame, const Context &context) {
+  if (!photo.image) return set_placeholder(photo, frame, context);
   Fragment set;
   set.size = frame;
-  if (photo.image)
-    set.items.push_back({page::Role::figure, context.id, page::Picture{*photo.image, fitted(*photo.image, frame)}});
-  else add_placeholder(photo, frame, context, set);
+  set.items.push_back({page::Role::figure, context.id, page::Picture{*photo.image, fitted(*photo.image, frame)}});
   return set;
 }
 
@@ -104,9 +108,10 @@ Outcome lay_photo(const content::Photo &photo, const Region &region, const Conte
   const std::string reason = "a photograph with its caption does not fit";
   Fragment set = set_frame(photo, {region.width, style::measure(context.style, photo.aspect)}, context);
   if (!photo.number.empty() || !photo.caption.empty())
-    stack(set, set_numbered_caption(photo, region.width, context), style::measure(context.style, "photo-caption-gap"));
+    stack(set, set_numbered_caption(photo, std::min(region.width, style::measure(context.style, "caption-measure")), context),
+          style::measure(context.style, "photo-caption-gap"));
   if (!photo.strip) return whole_or_next(std::move(set), region, reason);
-  const DrawingScale scale = scaled(*photo.strip, context.style, region.width);
+  const DrawingScale scale = scaled(*photo.strip, context.style, std::min(region.width, style::measure(context.style, "photo-strip")));
   const Pt gap = style::measure(context.style, "photo-strip-gap");
   // Not drawn until it fits, so that nothing in it is reported twice.
   if (set.size.height + gap + scale.size.height > region.height_left)
