@@ -57,11 +57,30 @@ void add_typeset(CLI::App &app, Arguments &to) {
   typeset->callback([&to] { to.command = Command::typeset; });
 }
 
+void add_choice(CLI::App &preview, Arguments &to) {
+  const CLI::Validator pages(page_ranges_fault, "PAGES", "page choice");
+  preview.add_option_function<std::string>(
+             "--pages", [&to](const std::string &text) { to.pages = page_ranges(text).value(); },
+             "only these pages: 3,5-7")
+      ->check(pages);
+  preview.add_option("--figure", to.figures,
+                     "only this figure or photograph, cut out: its id (figure/map) or its label as printed (\"Figure 6.1\"); may be\n"
+                     "given more than once; a name that is not there lists all that are")
+      ->allow_extra_args(false);
+  preview.add_option("--margin", to.margin, "points of white kept round a figure")->check(CLI::Range(0, 72))->capture_default_str();
+}
+
 void add_preview(CLI::App &app, Arguments &to) {
-  auto *preview = app.add_subcommand("preview", "Draw the same pages as PNG pictures: page-001.png, page-002.png ...");
+  auto *preview = app.add_subcommand("preview", "Draw the same pages as pictures: page-001.png, page-002.png ...");
   add_survey(*preview, to);
   preview->add_option("-o,--output", to.output, "the folder to write them to (made if it is not there)")->required();
-  preview->add_option("--dpi", to.dpi, "pixels an inch")->check(CLI::Range(20, 600))->capture_default_str();
+  preview->add_option("--picture", to.picture, "kind of picture; svg has its text as outlines, with words for those who cannot see it")
+      ->check(CLI::IsMember({"png", "svg"}))->capture_default_str();
+  preview->add_option("--dpi", to.dpi, "pixels an inch of a png")->check(CLI::Range(20, 600))->capture_default_str();
+  add_choice(*preview, to);
+  preview->add_flag("--watch", to.watch,
+                    "go on, and draw again whenever a file in the survey's folder or a layout is saved with other content;\n"
+                    "while anything is wrong the last good pictures stay; Ctrl-C ends it");
   add_format(*preview, to, diagnostics_form);
   preview->callback([&to] { to.command = Command::preview; });
 }

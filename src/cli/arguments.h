@@ -2,6 +2,9 @@
 
 #include <filesystem>
 #include <string>
+#include <vector>
+
+#include "cli/page_choice.h"
 
 namespace strakebook::cli {
 
@@ -15,7 +18,13 @@ struct Arguments {
   std::filesystem::path survey, output;
   std::string format = "text"; ///< "text" or "json"
   std::filesystem::path layouts, fonts; ///< empty: the installed ones
-  int dpi = 80;
+  // What preview draws.
+  std::string picture = "png";      ///< "png" or "svg"
+  int dpi = 80;                     ///< of a PNG
+  double margin = 6;                ///< points of white round a figure
+  std::vector<PageRange> pages;     ///< empty, and no figures: all
+  std::vector<std::string> figures; ///< ids or printed labels
+  bool watch = false;
 };
 
 /// The outcome of reading the command line: arguments to act on, or an exit code because help or an error was printed.

@@ -1,6 +1,5 @@
 #include "cli/commands.h"
 
-#include <algorithm>
 #include <cstdio>
 #include <exception>
 #include <string_view>
@@ -8,8 +7,9 @@
 #include <fmt/format.h>
 
 #include "cli/assessment_text.h"
+#include "cli/preview.h"
+#include "cli/watch.h"
 #include "strakebook/base/files.h"
-#include "strakebook/report.h"
 
 namespace strakebook::cli {
 
@@ -17,54 +17,9 @@ namespace fs = std::filesystem;
 
 namespace {
 
-bool is_io(base::Code code) {
-  using enum base::Code;
-  return code == file_unreadable || code == output_failed;
-}
-
-Exit exit_for(const base::Diagnostics &sink) {
-  if (sink.ok()) return Exit::written;
-  const auto &all = sink.all();
-  const bool io = std::any_of(all.begin(), all.end(), [](const base::Diagnostic &d) {
-    return d.severity == base::Severity::error && is_io(d.code);
-  });
-  return io ? Exit::io : Exit::refused;
-}
-
 Exit print(std::string_view text) {
   const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
   return whole ? Exit::written : Exit::io;
-}
-
-std::string shown(const base::Diagnostics &sink, const std::string &format) {
-  if (format == "json") return base::json_text(sink);
-  return sink.all().empty() ? std::string() : base::terminal_text(sink);
-}
-
-Exit finish(const base::Diagnostics &sink, const std::string &format) {
-  const std::string text = shown(sink, format);
-  std::fwrite(text.data(), 1, text.size(), stderr);
-  return exit_for(sink);
-}
-
-Resources resources_of(const Arguments &arguments) {
-  Resources resources = installed_resources();
-  if (!arguments.layouts.empty()) resources.layouts = arguments.layouts;
-  if (!arguments.fonts.empty()) resources.fonts = arguments.fonts;
-  return resources;
-}
-
-/// Everything a command that shows pages needs; pages are absent when something is wrong.
-struct Set {
-  std::optional<Case> opened;
-  std::optional<page::Document> pages;
-};
-
-Set open_and_set(const Arguments &arguments, base::Diagnostics &sink) {
-  const Resources resources = resources_of(arguments);
-  Set set{.opened = open_case(arguments.survey, resources, sink)};
-  if (set.opened && sink.ok()) set.pages = set_pages(*set.opened, resources, sink);
-  return set;
 }
 
 Exit check(const Arguments &arguments) {
@@ -102,27 +57,21 @@ bool is_input(const Case &the_case, const Arguments &arguments, base::Diagnostic
 
 Exit typeset(const Arguments &arguments) {
   base::Diagnostics sink;
-  const Set set = open_and_set(arguments, sink);
-  if (set.pages) {
-    const std::string bytes = pdf_of(*set.pages, *set.opened, sink);
-    if (sink.ok() && !is_input(*set.opened, arguments, sink)) base::write_atomically(arguments.output, bytes, sink);
+  const Opened opened = open_and_set(arguments, sink);
+  if (opened.proof) {
+    const std::string bytes = pdf_of(opened.proof->pages, *opened.the_case, sink);
+    if (sink.ok() && !is_input(*opened.the_case, arguments, sink)) base::write_atomically(arguments.output, bytes, sink);
   }
   return finish(sink, arguments.format);
 }
 
-void write_pages(const Set &set, const Arguments &arguments, base::Diagnostics &sink) {
-  std::error_code failed;
-  fs::create_directories(arguments.output, failed);
-  for (std::size_t i = 0; i < set.pages->pages.size() && sink.ok(); ++i)
-    base::write_atomically(arguments.output / fmt::format("page-{:03}.png", i + 1),
-                           png_of(*set.pages, i, *set.opened, arguments.dpi), sink);
-}
-
 Exit preview(const Arguments &arguments) {
+  PictureFolder folder(arguments.output);
+  if (arguments.watch) return watch(folder, arguments);
   base::Diagnostics sink;
-  const Set set = open_and_set(arguments, sink);
-  if (set.pages) write_pages(set, arguments, sink);
-  return finish(sink, arguments.format);
+  const Drawing drawing = draw_into(folder, arguments, sink);
+  finish(sink, arguments.format);
+  return drawing.exit;
 }
 
 } // namespace

@@ -1,11 +1,12 @@
 #include "strakebook/report.h"
 
-#include "strakebook/base/files.h"
+#include "strakebook/base/text.h"
 #include "strakebook/compose/compose.h"
 #include "strakebook/paper/output/output.h"
 #include "strakebook/paper/typeset/font_set.h"
 #include "strakebook/paper/typeset/typeset.h"
 #include "strakebook/report/characters.h"
+#include "strakebook/report/figures.h"
 #include "strakebook/report/photographs.h"
 #include "strakebook/steel/review/review.h"
 #include "strakebook/steel/survey/reader.h"
@@ -44,7 +45,16 @@ std::optional<Case> open_case(const fs::path &file, const Resources &resources, 
   return the_case;
 }
 
-std::optional<page::Document> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink) {
+static std::vector<std::string> page_names(const content::Document &document, std::size_t count) {
+  std::vector<std::string> names;
+  for (std::size_t page = 1; page <= count; ++page) {
+    const base::Fill fills[] = {{"page", std::to_string(page)}, {"pages", std::to_string(count)}};
+    names.push_back(base::filled(document.furniture.foot_right, fills));
+  }
+  return names;
+}
+
+std::optional<Proof> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink) {
   const auto &style = the_case.house.style;
   const auto fonts = typeset::FontSet::load(resources.fonts, style.faces, sink);
   if (!fonts || !sink.ok()) return std::nullopt;
@@ -64,15 +74,12 @@ std::optional<page::Document> set_pages(const Case &the_case, const Resources &r
     sink.add(std::move(found));
   }
   if (!sink.ok()) return std::nullopt;
-  return pages;
+  auto names = page_names(blocks, pages.pages.size());
+  return Proof{.pages = std::move(pages), .page_names = std::move(names), .figures = figures_of(blocks)};
 }
 
 std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diagnostics &sink) {
   return output::pdf(pages, the_case.images, sink);
-}
-
-std::string png_of(const page::Document &pages, std::size_t index, const Case &the_case, double dpi) {
-  return output::png(pages, index, the_case.images, dpi);
 }
 
 std::string assessment_json(const Case &the_case) { return assess::json(the_case.survey, the_case.assessment); }

@@ -40,14 +40,42 @@ struct Case {
 /// used only when sink.ok().
 std::optional<Case> open_case(const std::filesystem::path &survey, const Resources &resources, base::Diagnostics &sink);
 
+/// What can be shown by itself: a figure, one panel of it, or a photograph.
+struct Figure {
+  std::string id;               ///< "figure/map", "photo/2"
+  std::string label;            ///< as printed, "Figure 6.1"; may be empty
+  std::vector<std::string> ids; ///< of its items on the page
+  std::string spoken;           ///< what it shows, in words
+  bool drawn = false;           ///< nothing but a drawing: its words can stand for the labels in it
+};
+
+/// The pages, and what stands on them that can be shown by itself, in its order.
+struct Proof {
+  page::Document pages;
+  std::vector<std::string> page_names; ///< as printed at the foot, "page 3 of 12"
+  std::vector<Figure> figures;
+};
+
 /// Composes and sets the pages; what cannot be set is added to `sink`. nullopt when anything in `sink` is an error.
-std::optional<page::Document> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink);
+std::optional<Proof> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink);
 
 /// The pages as a PDF file's bytes; empty, with the reason in `sink`, where they cannot be written.
 std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diagnostics &sink);
 
-/// One page as a PNG file's bytes, for a look before the report is made.
-std::string png_of(const page::Document &pages, std::size_t index, const Case &the_case, double dpi);
+enum class PictureKind { png, svg };
+
+struct PictureForm {
+  PictureKind kind = PictureKind::png;
+  double dpi = 80;    ///< of a PNG
+  double margin = 6;  ///< points of white round a figure that is shown by itself
+};
+
+/// One page as the bytes of a picture, for a look before the report is made. Same pages, same bytes.
+std::string picture_of(const Proof &proof, std::size_t index, const Case &the_case, const PictureForm &form);
+
+/// A figure by itself, as the bytes of a picture for each page that has something of it.
+std::vector<std::string> pictures_of(const Proof &proof, const Figure &figure, const Case &the_case,
+                                     const PictureForm &form);
 
 /// Everything computed, as JSON; the survey file's JSON Schema; a commented survey to fill in.
 std::string assessment_json(const Case &the_case);

@@ -5,6 +5,7 @@
 
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/paper/media/media.h"
+#include "strakebook/paper/output/view.h"
 #include "strakebook/paper/page/page.h"
 
 namespace strakebook::output {
@@ -20,5 +21,16 @@ std::string pdf(const page::Document &document, const media::ImageStore &images,
 /// One page as a PNG file's bytes, drawn by cairo at `dpi` (above 0) from the same page data. Throws std::logic_error as
 /// pdf() does, and std::runtime_error when cairo cannot draw it (no memory, a font that cannot be opened).
 std::string png(const page::Document &document, std::size_t page_index, const media::ImageStore &images, double dpi);
+std::string png(const page::Document &document, const View &view, const media::ImageStore &images, double dpi);
+
+/// What a picture says to a reader who cannot see it. Plain text.
+struct PictureWords {
+  std::string title, description;
+};
+
+/// The same as an SVG 1.1 file, in points; text is outlines, so that it needs no font, and the words stand in <title> and
+/// <desc>. Same pages, same bytes. Throws as png() does.
+std::string svg(const page::Document &document, const View &view, const media::ImageStore &images,
+                const PictureWords &words);
 
 } // namespace strakebook::output
