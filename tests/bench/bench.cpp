@@ -1,7 +1,9 @@
 #include <algorithm>
+#include <array>
 #include <cstdio>
 #include <ctime>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,15 +31,15 @@ double cpu_ms() {
   return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
 }
 
-double median_ms(const std::function<void()> &work) {
-  std::vector<double> took;
-  for (int i = 0; i < runs; ++i) {
-    const double begin = cpu_ms();
-    work();
-    took.push_back(cpu_ms() - begin);
-  }
-  std::ranges::sort(took);
-  return took[took.size() / 2];
+double took_ms(const std::function<void()> &work) {
+  const double begin = cpu_ms();
+  work();
+  return cpu_ms() - begin;
+}
+
+double median(std::vector<double> of) {
+  std::ranges::sort(of);
+  return of[of.size() / 2];
 }
 
 /// Everything that setting needs, read once.
@@ -72,40 +74,54 @@ page::Document set(Bench &bench, const typeset::FontSet &fonts) {
   return typeset::typeset(bench.document, bench.style, fonts, bench.sink);
 }
 
-void print_line(const char *what, double ms, double whole) { fmt::print("  {:<44} {:8.1f} ms  {:5.2f}\n", what, ms, ms / whole); }
+/// What one part took in each run, and what share that was of the whole of the same run: a machine that is busy with other
+/// things slows both.
+struct Part {
+  const char *name;
+  std::function<void()> work;
+  std::vector<double> took, share;
+};
 
 void print_parts(Bench &bench) {
   const auto words = bench::words_of(bench.document);
   const auto fonts = bench.fresh_fonts();
-  const auto pages = set(bench, fonts);
-  const double laid = median_ms([&] { set(bench, fonts); });
-  const double written = median_ms([&] { output::pdf(pages, {}, bench.sink); });
-  const double whole = laid + written;
-  fmt::print("{} rows, {} words, {} pages; median of {} runs, CPU time, share of the whole\n", rows_of_a_long_report,
-             words.size(), pages.pages.size(), runs);
-  std::vector<typeset::FontSet> cold;
-  for (int i = 0; i < runs; ++i) cold.push_back(bench.fresh_fonts());
-  std::size_t next = 0;
-  print_line("shaping, no word known yet", median_ms([&] { shape_all(cold[next++], words); }), whole);
-  print_line("shaping, every word known", median_ms([&] { shape_all(fonts, words); }), whole);
-  print_line("paragraphs: shape, break, draw; once", median_ms([&] { lay_all<content::Paragraph>(bench, fonts); }), whole);
-  print_line("tables: measure, shape, lay; once", median_ms([&] { lay_all<content::Table>(bench, fonts); }), whole);
-  print_line("layout: all rounds, with furniture", laid, whole);
-  print_line("PDF: content, fonts, navigation, writing", written, whole);
-  print_line("whole: layout and PDF", whole, whole);
+  auto pages = set(bench, fonts);
+  std::optional<typeset::FontSet> cold;
+  std::vector<Part> parts = {
+      {"shaping, no word known yet", [&] { shape_all(*cold, words); }},
+      {"shaping, every word known", [&] { shape_all(fonts, words); }},
+      {"paragraphs: shape, break, draw; once", [&] { lay_all<content::Paragraph>(bench, fonts); }},
+      {"tables: measure, shape, lay; once", [&] { lay_all<content::Table>(bench, fonts); }},
+      {"layout: all rounds, with furniture", [&] { pages = set(bench, fonts); }},
+      {"PDF: content, fonts, navigation, writing", [&] { output::pdf(pages, {}, bench.sink); }}};
+  std::vector<double> wholes;
+  for (int run = 0; run < runs; ++run) {
+    cold.emplace(bench.fresh_fonts());
+    for (auto &part : parts) part.took.push_back(took_ms(part.work));
+    wholes.push_back(parts[4].took.back() + parts[5].took.back());
+    for (auto &part : parts) part.share.push_back(part.took.back() / wholes.back());
+  }
+  fmt::print("{} rows, {} words, {} pages: medians of {} runs, CPU time and share of the whole of the same run\n",
+             rows_of_a_long_report, words.size(), pages.pages.size(), runs);
+  for (const auto &part : parts) fmt::print("  {:<42} {:8.1f} ms  {:5.2f}\n", part.name, median(part.took), median(part.share));
+  fmt::print("  {:<42} {:8.1f} ms\n", "whole: layout and PDF", median(wholes));
 }
 
+/// Layout by itself at one, two and four times the rows, one after the other in each run.
 void print_scale(Bench &bench) {
-  double first = 0;
-  fmt::print("layout by number of rows\n");
-  for (int times : {1, 2, 4}) {
-    bench.document = bench::sample_document(rows_of_a_long_report * times);
-    const auto fonts = bench.fresh_fonts();
-    const double laid = median_ms([&] { set(bench, fonts); });
-    if (times == 1) first = laid;
-    fmt::print("  {:6} rows {:8.1f} ms  {:.2f} times the first, by the row {:.2f}\n", rows_of_a_long_report * times, laid,
-               laid / first, laid / first / times);
-  }
+  const std::array times{1, 2, 4};
+  std::array<std::vector<double>, 3> took, by_row;
+  for (int run = 0; run < runs; ++run)
+    for (std::size_t i = 0; i < times.size(); ++i) {
+      bench.document = bench::sample_document(rows_of_a_long_report * times[i]);
+      const auto fonts = bench.fresh_fonts();
+      took[i].push_back(took_ms([&] { set(bench, fonts); }));
+      by_row[i].push_back(took[i].back() / took[0].back() / times[i]);
+    }
+  fmt::print("layout, no word known yet, by number of rows\n");
+  for (std::size_t i = 0; i < times.size(); ++i)
+    fmt::print("  {:6} rows {:8.1f} ms, by the row {:.2f} of the first\n", rows_of_a_long_report * times[i], median(took[i]),
+               median(by_row[i]));
 }
 
 } // namespace
