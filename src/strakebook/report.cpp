@@ -57,7 +57,8 @@ static std::vector<std::string> page_names(const content::Document &document, st
 std::optional<Proof> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink) {
   const auto &style = the_case.house.style;
   const auto fonts = typeset::FontSet::load(resources.fonts, style.faces, sink);
-  if (!fonts || !sink.ok()) return std::nullopt;
+  const auto hyphenation = typeset::Hyphenation::load(resources.fonts, the_case.house.wording.language, sink);
+  if (!fonts || !hyphenation || !sink.ok()) return std::nullopt;
   check_characters(the_case.survey, *fonts, sink);
   if (!sink.ok()) return std::nullopt;
   const auto blocks = compose::compose({.survey = the_case.survey,
@@ -68,7 +69,7 @@ std::optional<Proof> set_pages(const Case &the_case, const Resources &resources,
                                         .inputs = the_case.inputs,
                                         .tool = tool_name()});
   base::Diagnostics setting;
-  auto pages = typeset::typeset(blocks, style, *fonts, setting);
+  auto pages = typeset::typeset(blocks, style, *fonts, *hyphenation, setting);
   for (base::Diagnostic found : setting.all()) {
     if (found.span.line == 0) found.span = the_case.survey.span; // what no line of the survey says: the house's words
     sink.add(std::move(found));

@@ -149,6 +149,7 @@ TEST_CASE("libraries stay in their rooms") {
     INFO("hpdf, qpdf or cairo in " << file);
     CHECK(file.rfind("strakebook/paper/output/", 0) == 0);
   }
+  CHECK(files_with("#include <hyphen") == std::set<std::string>{"strakebook/paper/typeset/hyphenation.cpp"});
 }
 
 TEST_CASE("no number or locale function of the C library") {
@@ -230,5 +231,5 @@ TEST_CASE("the list of fonts names files that are there, and every face is liste
   }
   CHECK_FALSE(listed.empty());
   for (const auto &path : files_under(root / "fonts", false))
-    if (path.extension() == ".ttf" || path.extension() == ".otf") CHECK(listed.count(path.filename().string()) == 1);
+    if (path.extension() == ".ttf" || path.extension() == ".otf" || path.extension() == ".dic") CHECK(listed.count(path.filename().string()) == 1);
 }

@@ -114,8 +114,25 @@ inline void add_measures(style::Style &s) {
     s.measures[name] = {value};
 }
 
+/// How the shipped layout sets paragraphs, but nothing hangs over the edge: lines end where sums say.
+inline style::Setting setting() {
+  style::Setting s;
+  s.blanks_grow = 0.5;
+  s.blanks_shrink = 0.25;
+  s.divide_left = 2;
+  s.divide_right = 3;
+  s.divided_in_a_row = 2;
+  s.last_line = {28};
+  s.river_lines = 4;
+  s.river_overlap = 0.5;
+  s.long_words = {20, "/\\_.=&?", 8};
+  s.ties = {{"mm", "m", "%", "in"}, {"in"}, {"October"}, {"p.", "Table"}, {"to"}, {"\u2192"}, {"Mr"}, {"\u2013"}, 3};
+  return s;
+}
+
 inline style::Style make_style() {
   style::Style s;
+  s.setting = setting();
   s.faces = faces();
   s.grid = {12};
   s.photographs = {.per_inch = 220, .quality = 88, .wide_from = 3};
@@ -151,6 +168,8 @@ struct Desk {
   strakebook::base::Diagnostics sink;
   strakebook::typeset::FontSet fonts =
       std::move(*strakebook::typeset::FontSet::load(STRAKEBOOK_ROOT "/fonts", faces(), sink));
+  strakebook::typeset::Hyphenation hyphenation =
+      std::move(*strakebook::typeset::Hyphenation::load(STRAKEBOOK_ROOT "/fonts", "en-GB", sink));
   strakebook::typeset::Places places;
   std::map<std::string, std::string> names;
   strakebook::content::Labels labels{"p. {page}", "{label}, p. {page}", "continued from p. {page}",
@@ -159,7 +178,7 @@ struct Desk {
   strakebook::typeset::Memo memo;
 
   strakebook::typeset::Context context() {
-    return {look, fonts, sink, places, names, labels, contents, memo, 1, {}, "test", {}};
+    return {look, fonts, sink, places, names, labels, contents, memo, 1, {}, "test", {}, &hyphenation};
   }
 };
 

@@ -87,6 +87,7 @@ namespace strakebook::base {
   X(block_too_large, "SB0802", "a block that does not fit on an empty page")                                           \
   X(references_unstable, "SB0803", "page references that do not settle")                                               \
   X(label_collision, "SB0804", "labels of a figure that do not fit their lanes")                                       \
+  X(patterns_damaged, "SB0820", "bundled hyphenation patterns that do not match their recorded digest")                \
   X(decoding_died, "SB0840", "a photograph whose decoder crashed, hung or went past a limit")                          \
   X(decoding_not_started, "SB0841", "no process can be started to decode a photograph")                                \
   X(photo_contradicted, "SB0842", "a photograph with a file and a reason for having none, or with two reasons")        \

@@ -60,6 +60,7 @@ style::Style read_style(const YamlNode &node, Diagnostics &sink) {
       .by("tones", true, read_before)
       .by("text", true, read_before)
       .by("masters", true, read_before)
+      .by("setting", true, part(read_setting))
       .by("meanings", true, part(read_meanings))
       .by("lattices", true, part(read_lattices))
       .by("tables", true, part(read_tables))

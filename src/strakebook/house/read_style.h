@@ -19,6 +19,7 @@ void read_text_styles(const base::YamlNode &node, style::Style &into,
 void read_meanings(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
 void read_tables(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
 void read_keys(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
+void read_setting(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
 void read_masters(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
 void read_lattices(const base::YamlNode &node, style::Style &into, base::Diagnostics &sink);
 /// Names that typesetting demands, at the map that should hold them; and the ramp, which goes from dark to

@@ -60,6 +60,7 @@ style::TextStyle read_one(const YamlNode &node, const Families &families, const 
       .may("before", text.space_before)
       .may("after", text.space_after)
       .may("keep", text.keep_with_next)
+      .may("grid", text.on_grid)
       .apply(node);
   check_tone(node, "ink", style, sink);
   check_tone(node, "soft", style, sink);

@@ -1,34 +1,10 @@
 #include <catch2/catch.hpp>
 
-#include "pages_support.h"
+#include "lines_support.h"
 #include "strakebook/paper/typeset/capitals.h"
-#include "strakebook/paper/typeset/line.h"
 
 using namespace paper_test;
 using namespace strakebook::typeset;
-
-namespace {
-
-std::string text_of_line(const Fragment &line) {
-  std::string text;
-  for (const auto &item : line.items)
-    if (const auto *run = std::get_if<page::Run>(&item.what))
-      text += run->text;
-  return text;
-}
-
-double right_end(const Fragment &line) {
-  double x = 0;
-  for (const auto &item : line.items)
-    if (const auto *run = std::get_if<page::Run>(&item.what)) {
-      x = run->origin.x.v;
-      for (const auto &glyph : run->glyphs)
-        x += glyph.advance.v;
-    }
-  return x;
-}
-
-} // namespace
 
 TEST_CASE("runs of a line, one after the other, are its text") {
   Desk desk;

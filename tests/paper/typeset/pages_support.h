@@ -57,7 +57,7 @@ inline content::Document document(std::vector<content::Block> blocks) {
 }
 
 inline page::Document set(const content::Document &d, Desk &desk) {
-  return strakebook::typeset::typeset(d, desk.look, desk.fonts, desk.sink);
+  return strakebook::typeset::typeset(d, desk.look, desk.fonts, desk.hyphenation, desk.sink);
 }
 
 /// Lines of text by baseline, top to bottom, each as (y, text); runs of one line are joined with "|".

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "strakebook/base/geometry.h"
+#include "strakebook/paper/style/setting.h"
 
 /// How things look, by meaning. Every value comes from a layout file; nothing here knows what a report says.
 namespace strakebook::style {
@@ -40,6 +41,7 @@ struct TextStyle {
   bool capitals = false;    ///< set in capitals (the text itself is not changed in extraction)
   Pt space_before, space_after;
   bool keep_with_next = false;
+  bool on_grid = false;     ///< its lines stand on half steps of the grid, counted from the top of the body
 };
 
 enum class Shape { none, circle, half_diamond, triangle_down, dash, cross, dot, ring, tick, caution_bar, line_heavy,
@@ -109,6 +111,7 @@ struct Style {
   std::map<std::string, Pt> measures; ///< named lengths: "block-gap", "profile-station", "profile-millimetre", "change-bar"
   Pt grid;                            ///< baseline grid step
   Photographs photographs;
+  Setting setting;                    ///< of paragraphs
 };
 
 /// Looks a name up; a name that no layout gives throws std::out_of_range naming it (the layout reader has checked

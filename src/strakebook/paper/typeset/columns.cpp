@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "strakebook/paper/typeset/blocks.h"
+#include "strakebook/paper/typeset/grid.h"
 
 namespace strakebook::typeset {
 namespace {
@@ -39,6 +40,14 @@ struct Cells {
 
   Resume start(std::size_t cell) const { return cell < from.inner.size() ? from.inner[cell] : Resume{}; }
 
+  /// Moved down to end at `bottom`: it fits and has no text on the grid.
+  bool stays_as_it_is(std::size_t cell, base::Pt bottom) const {
+    const auto &blocks = columns.cells[cell];
+    return region.holds(bottom) && std::none_of(blocks.begin(), blocks.end(), [&](const auto &block) {
+             return begins_on_grid(block, context.style);
+           });
+  }
+
   CellOutcome laid(std::size_t cell, base::Pt left, base::Pt width, base::Pt down) {
     return lay_cell(columns.cells[cell], start(cell), {width, region.height_left - down, region.full_height},
                     cell_context(context, cell, left), refusal);
@@ -69,6 +78,46 @@ bool starts_apart(const std::vector<CellOutcome> &cells, const Region &region, c
                      [](const auto &cell) { return !cell.done && !cell.progressed; });
 }
 
+base::Pt lowest_baseline(const std::vector<CellOutcome> &cells, const std::vector<base::Pt> &downs) {
+  base::Pt lowest;
+  for (std::size_t i = 0; i < cells.size(); ++i)
+    if (cells[i].fragment.first_baseline.v > 0)
+      lowest = std::max(lowest, downs[i] + cells[i].fragment.first_baseline);
+  return lowest;
+}
+
+constexpr int level_rounds = 4; // text that goes on to the grid moves the others once, and then is level
+
+/// Brings first lines to one baseline; returns how far each cell moves down. A cell that moves is laid again where
+/// it stands: it may end sooner, and its text goes to the grid from there.
+std::vector<base::Pt> brought_level(Cells &cells, std::vector<CellOutcome> &laid,
+                                    const std::vector<base::Pt> &lefts, const std::vector<base::Pt> &widths) {
+  std::vector<base::Pt> downs(laid.size());
+  for (int round = 0; round < level_rounds; ++round) {
+    const base::Pt baseline = lowest_baseline(laid, downs);
+    bool moved = false;
+    for (std::size_t i = 0; i < laid.size(); ++i) {
+      const base::Pt own = laid[i].fragment.first_baseline;
+      const base::Pt down = own.v > 0 ? std::max(base::Pt{}, baseline - own) : base::Pt{};
+      if (down.v <= downs[i].v + 1e-6)
+        continue;
+      if (cells.stays_as_it_is(i, down + laid[i].fragment.size.height)) {
+        downs[i] = down;
+        continue;
+      }
+      auto again = cells.laid(i, lefts[i], widths[i], down);
+      if (!again.progressed)
+        continue;
+      moved = true;
+      laid[i] = std::move(again);
+      downs[i] = down;
+    }
+    if (!moved)
+      break;
+  }
+  return downs;
+}
+
 } // namespace
 
 Context cell_context(const Context &columns, std::size_t cell, base::Pt left) {
@@ -85,28 +134,17 @@ Outcome lay_columns(const content::Columns &columns, const Resume &from, const R
   for (std::size_t i = 0; i + 1 < lattice.widths.size(); ++i)
     lefts.push_back(lefts[i] + lattice.widths[i] + lattice.gutters.at(i));
   std::vector<CellOutcome> laid;
-  base::Pt baseline;
-  for (std::size_t i = 0; i < columns.cells.size(); ++i) {
+  for (std::size_t i = 0; i < columns.cells.size(); ++i)
     laid.push_back(cells.laid(i, lefts.at(i), lattice.widths.at(i), {}));
-    baseline = std::max(baseline, laid.back().fragment.first_baseline);
-  }
   if (starts_apart(laid, region, from))
     return cells.refusal;
+  const auto downs = brought_level(cells, laid, lefts, lattice.widths);
   Fragment set;
   set.size.width = region.width;
-  set.first_baseline = baseline;
   for (std::size_t i = 0; i < laid.size(); ++i) {
-    const base::Pt own = laid[i].fragment.first_baseline;
-    base::Pt down = own.v > 0 ? baseline - own : base::Pt{};
-    if (!region.holds(down + laid[i].fragment.size.height)) {
-      auto again = cells.laid(i, lefts[i], lattice.widths[i], down);
-      if (again.progressed)
-        laid[i] = std::move(again);
-      else
-        down = {};
-    }
-    set.size.height = std::max(set.size.height, down + laid[i].fragment.size.height);
-    append(set.items, std::move(laid[i].fragment), {lefts[i], down});
+    set.first_baseline = std::max(set.first_baseline, downs[i] + laid[i].fragment.first_baseline);
+    set.size.height = std::max(set.size.height, downs[i] + laid[i].fragment.size.height);
+    append(set.items, std::move(laid[i].fragment), {lefts[i], downs[i]});
   }
   return outcome_of(std::move(laid), std::move(set), std::move(cells.refusal));
 }

@@ -10,6 +10,7 @@
 #include "strakebook/paper/content/document.h"
 #include "strakebook/paper/style/style.h"
 #include "strakebook/paper/typeset/font_set.h"
+#include "strakebook/paper/typeset/hyphenation.h"
 
 namespace strakebook::typeset {
 
@@ -46,6 +47,7 @@ struct Context {
   base::Pt indent;         ///< from the body's left edge to the left edge of the region being set
   std::string id;          ///< of the block being set; never empty: the ids of its items
   base::SourceSpan origin; ///< of the block being set: where its diagnostics point to
+  const Hyphenation *hyphenation = nullptr; ///< null: words stay whole
 };
 
 /// A made id for the part of `parent` at a position: "section/results/3".

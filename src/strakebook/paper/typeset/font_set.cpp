@@ -8,9 +8,8 @@
 #include <unordered_map>
 #include <utility>
 
-#include "strakebook/base/digest.h"
-#include "strakebook/base/files.h"
 #include "strakebook/base/text.h"
+#include "strakebook/paper/typeset/recorded.h"
 
 namespace strakebook::typeset {
 namespace {
@@ -32,19 +31,8 @@ struct Loaded {
   page::Font font;
   FontHandle handle;
   FontSet::Vertical vertical;
-  WordCache words[2]; ///< proportional, tabular; shaped at 1 pt
+  WordCache words[3]; ///< by their figures; shaped at 1 pt
 };
-
-constexpr std::size_t font_bytes_max = 32u << 20;
-
-/// sha256sum's own form: digest, two blanks, file name.
-std::map<std::string, std::string> recorded_digests(const std::string &sums) {
-  std::map<std::string, std::string> digests;
-  const auto parts = base::words(sums);
-  for (std::size_t i = 0; i + 1 < parts.size(); i += 2)
-    digests.emplace(parts[i + 1], parts[i]);
-  return digests;
-}
 
 std::string postscript_name(hb_face_t *face, const std::string &otherwise) {
   char name[128];
@@ -78,15 +66,6 @@ Loaded loaded(std::shared_ptr<const std::string> bytes, const style::Face &face)
   return result;
 }
 
-void damaged(base::Diagnostics &sink, const std::filesystem::path &path, std::string message) {
-  base::Diagnostic d;
-  d.code = base::Code::font_damaged;
-  d.message = std::move(message);
-  d.expected = path.filename().string() + " with the digest that SHA256SUMS records";
-  d.write = "restore " + path.string() + " from the distribution";
-  sink.add(std::move(d));
-}
-
 /// The faces have no glyph of their own for the hyphen that does not break; both have three bytes in UTF-8,
 /// so that clusters still point into the text as it was given.
 std::string drawn_text(std::string_view text) {
@@ -116,20 +95,15 @@ FontSet::~FontSet() = default;
 
 std::optional<FontSet> FontSet::load(const std::filesystem::path &folder,
                                      const std::vector<style::Face> &faces, base::Diagnostics &sink) {
-  const auto sums = base::read_file(folder / "SHA256SUMS", font_bytes_max, {}, sink);
-  if (!sums)
+  const auto digests = recorded_digests(folder, sink);
+  if (!digests)
     return std::nullopt;
-  const auto digests = recorded_digests(*sums);
   FontSet set;
   const auto errors_before = sink.errors();
   for (const auto &face : faces) {
-    const auto path = folder / face.file;
-    auto bytes = base::read_file(path, font_bytes_max, {}, sink);
-    const auto digest = digests.find(face.file);
-    if (!bytes || digest == digests.end() || base::sha256_hex(*bytes) != digest->second) {
-      damaged(sink, path, "the font file " + face.file + " is missing or not the one that was recorded");
+    auto bytes = recorded_file(folder / face.file, *digests, base::Code::font_damaged, sink);
+    if (!bytes)
       continue;
-    }
     set.state_->index.emplace(face.name, static_cast<int>(set.state_->faces.size()));
     set.state_->faces.push_back(loaded(std::make_shared<const std::string>(std::move(*bytes)), face));
   }
@@ -159,7 +133,7 @@ FontSet::Vertical FontSet::vertical(int font) const {
 namespace {
 
 FontSet::Shaped shaped_at_unit(hb_font_t *font, hb_buffer_t *buffer, double em, std::string_view text,
-                               bool tabular) {
+                               FontSet::Figures figures) {
   const std::string drawn = drawn_text(text);
   hb_buffer_reset(buffer);
   hb_buffer_set_cluster_level(buffer, HB_BUFFER_CLUSTER_LEVEL_MONOTONE_CHARACTERS);
@@ -167,9 +141,10 @@ FontSet::Shaped shaped_at_unit(hb_font_t *font, hb_buffer_t *buffer, double em, 
   hb_buffer_set_direction(buffer, HB_DIRECTION_LTR);
   hb_buffer_set_script(buffer, HB_SCRIPT_LATIN);
   hb_buffer_set_language(buffer, hb_language_from_string("en", -1));
+  const hb_tag_t asked = figures == FontSet::Figures::fraction ? HB_TAG('f', 'r', 'a', 'c') : HB_TAG('t', 'n', 'u', 'm');
   const hb_feature_t features[] = {{HB_TAG('l', 'n', 'u', 'm'), 1, 0, HB_FEATURE_GLOBAL_END},
-                                   {HB_TAG('t', 'n', 'u', 'm'), 1, 0, HB_FEATURE_GLOBAL_END}};
-  hb_shape(font, buffer, features, tabular ? 2 : 1);
+                                   {asked, 1, 0, HB_FEATURE_GLOBAL_END}};
+  hb_shape(font, buffer, features, figures == FontSet::Figures::proportional ? 1 : 2);
   unsigned count = 0;
   const hb_glyph_info_t *infos = hb_buffer_get_glyph_infos(buffer, &count);
   const hb_glyph_position_t *positions = hb_buffer_get_glyph_positions(buffer, &count);
@@ -199,14 +174,14 @@ FontSet::Shaped scaled(FontSet::Shaped shaped, double size) {
 
 } // namespace
 
-FontSet::Shaped FontSet::shape(int font, base::Pt size, std::string_view text, bool tabular) const {
+FontSet::Shaped FontSet::shape(int font, base::Pt size, std::string_view text, Figures figures) const {
   Loaded &face = state_->faces.at(static_cast<std::size_t>(font));
-  WordCache &cache = face.words[tabular ? 1 : 0];
+  WordCache &cache = face.words[static_cast<std::size_t>(figures)];
   auto it = cache.find(text);
   if (it == cache.end())
     it = cache
              .emplace(std::string(text), shaped_at_unit(face.handle.get(), state_->buffer.get(),
-                                                        face.font.units_per_em, text, tabular))
+                                                        face.font.units_per_em, text, figures))
              .first;
   return scaled(it->second, size.v);
 }

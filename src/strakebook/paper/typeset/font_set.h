@@ -35,8 +35,13 @@ public:
     base::Pt width;
     std::optional<char32_t> missing; ///< a character this face does not have
   };
-  /// Kerning and ligatures on; tabular lining figures where `tabular`. Words are cached.
-  Shaped shape(int font, base::Pt size, std::string_view text, bool tabular) const;
+  /// How the figures of a word are set: of their own width, of one width, or the two of "3/16" as a fraction.
+  enum class Figures { proportional, tabular, fraction };
+  /// Kerning and ligatures on; lining figures. Words are cached.
+  Shaped shape(int font, base::Pt size, std::string_view text, Figures figures) const;
+  Shaped shape(int font, base::Pt size, std::string_view text, bool tabular) const {
+    return shape(font, size, text, tabular ? Figures::tabular : Figures::proportional);
+  }
 
 private:
   FontSet();

@@ -15,6 +15,7 @@ struct Fragment {
   base::Size size;
   std::vector<page::Item> items; ///< in reading order
   base::Pt first_baseline;       ///< from the top, when it begins with a line of text; else 0
+  bool divided = false;          ///< a line that ends inside a word, with a hyphen
 };
 
 /// Moves an item, with everything in it.

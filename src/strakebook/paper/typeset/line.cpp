@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "strakebook/paper/typeset/line_break.h"
+#include "strakebook/paper/typeset/piece_cuts.h"
 #include "strakebook/paper/typeset/reference_text.h"
 #include "strakebook/paper/typeset/signs.h"
 #include "strakebook/paper/typeset/text_pieces.h"
@@ -41,7 +42,7 @@ public:
       end_link(piece.target);
     if (piece.kind == Piece::Kind::sign)
       draw_sign_at_pen(piece);
-    else if (piece.kind == Piece::Kind::box || piece.kind == Piece::Kind::glue)
+    else if (!piece.shaped.glyphs.empty())
       draw_letters(piece);
   }
 
@@ -121,35 +122,31 @@ base::Pt natural_width(const std::vector<Piece> &pieces) {
   return width;
 }
 
-base::Pt glue_width(const std::vector<Piece> &pieces, const LineSpan &span) {
-  base::Pt width;
-  for (std::size_t i = span.begin; i < span.end; ++i)
-    if (pieces[i].kind == Piece::Kind::glue)
-      width += pieces[i].width;
-  return width;
-}
-
 Placing placed(const std::vector<Piece> &pieces, const LineSpan &span, const style::TextStyle &style,
                base::Pt width, base::Pt indent) {
   Placing placing{indent, 1, width};
   const base::Pt slack = width - indent - span.natural;
-  const base::Pt glue = glue_width(pieces, span);
   if (style.align == style::Align::right)
     placing.start += slack;
   else if (style.align == style::Align::centre)
     placing.start += slack / 2;
-  else if (style.align == style::Align::justify && glue.v > 0 && (!span.last || slack.v < 0))
-    placing.glue = 1 + slack / glue;
+  else if (style.align == style::Align::justify && (!span.last || slack.v < 0))
+    placing.glue = glue_factor(pieces, span, width - indent);
   return placing;
 }
 
-Fragment drawn(const std::vector<Piece> &pieces, std::size_t begin, std::size_t end,
-               const style::TextStyle &style, const TextOptions &options, const Context &context,
-               const Placing &placing) {
+Fragment drawn(const std::vector<Piece> &pieces, const LineSpan &span, const style::TextStyle &style,
+               const TextOptions &options, const Context &context, const Placing &placing) {
   Pen pen(style, options, context, placing);
-  for (std::size_t i = begin; i < end; ++i)
+  if (span.head)
+    pen.draw(pieces[*span.head].division->after);
+  for (std::size_t i = span.begin; i < span.end; ++i)
     pen.draw(pieces[i]);
-  return pen.finished();
+  if (span.tail)
+    pen.draw(pieces[*span.tail].division->before);
+  auto line = pen.finished();
+  line.divided = span.tail.has_value();
+  return line;
 }
 
 content::Inlines without_breaks(content::Inlines text) {
@@ -173,7 +170,8 @@ Fragment set_line(const content::Inlines &text, const style::TextStyle &style, c
                   const Context &context) {
   const auto pieces = one_line(text, style, options, context);
   const base::Pt width = options.first_indent + natural_width(pieces);
-  return drawn(pieces, 0, pieces.size(), style, options, context, {options.first_indent, 1, width});
+  return drawn(pieces, {.begin = 0, .end = pieces.size()}, style, options, context,
+               {options.first_indent, 1, width});
 }
 
 base::Pt line_width(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
@@ -187,13 +185,13 @@ std::vector<Fragment> set_lines(const content::Inlines &text, const style::TextS
   if (pieces.empty())
     return {};
   split_wide(pieces, width - options.first_indent);
-  const auto spans = break_lines(pieces, {width, options.first_indent, style.align == style::Align::justify});
+  const auto spans = break_lines(pieces, {width, options.first_indent, style.align == style::Align::justify,
+                                        context.style.setting});
   std::vector<Fragment> lines;
   lines.reserve(spans.size());
   for (const auto &span : spans) {
     const base::Pt indent = lines.empty() ? options.first_indent : base::Pt{};
-    lines.push_back(drawn(pieces, span.begin, span.end, style, options, context,
-                          placed(pieces, span, style, width, indent)));
+    lines.push_back(drawn(pieces, span, style, options, context, placed(pieces, span, style, width, indent)));
   }
   return lines;
 }

@@ -1,8 +1,10 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
+#include "strakebook/paper/style/setting.h"
 #include "strakebook/paper/typeset/text_pieces.h"
 
 namespace strakebook::typeset {
@@ -10,7 +12,8 @@ namespace strakebook::typeset {
 /// The pieces of one line, blanks at its ends left out.
 struct LineSpan {
   std::size_t begin = 0, end = 0;
-  base::Pt natural;  ///< width before stretching
+  std::optional<std::size_t> head, tail; ///< places where words are divided, that begin and end the line
+  base::Pt natural;  ///< width before stretching, without what hangs over the edge
   bool last = false; ///< of the paragraph, or before a meant line end: not justified
 };
 
@@ -18,14 +21,20 @@ struct Measure {
   base::Pt width;
   base::Pt first_indent;
   bool justified = false;
+  const style::Setting &setting;
 };
 
-/// How far the blanks of a line of the whole paragraph are pulled is what is weighed (total fit: the breaks
-/// with the least sum of squared badness; ragged text is weighed by what lines leave empty). Precondition:
-/// split_wide has run.
+/// Total fit (Knuth and Plass, Breaking Paragraphs into Lines, 1981): of all ways to break the paragraph, the one
+/// with the least demerits. In justified text
+/// - blanks stay within the stretch and shrink of the setting, and are pulled further only where no way of
+///   breaking keeps to it;
+/// - no more lines in a row end in a hyphen than the setting has, unless nothing else can be set at all;
+/// - a tight line does not stand beside a loose one, nor a divided word above a last line, where it can be helped;
+/// - of ways that keep to all this, one without a river is taken if one is found near the best.
+/// Ragged text is weighed by what lines leave empty. Precondition: split_wide has run.
 std::vector<LineSpan> break_lines(const std::vector<Piece> &pieces, const Measure &measure);
 
-/// Blanks may grow by half and shrink by a quarter of their width.
-inline constexpr double glue_stretch = 0.5, glue_shrink = 0.25;
+/// How many times their own width the blanks of a line are; `room` is what the line may fill.
+double glue_factor(const std::vector<Piece> &pieces, const LineSpan &line, base::Pt room);
 
 } // namespace strakebook::typeset

@@ -31,7 +31,7 @@ Places places_of(const std::vector<SetPage> &pages) {
   return places;
 }
 
-Settled settle(const content::Document &document, const style::Style &style, const FontSet &fonts,
+Settled settle(const content::Document &document, const style::Style &style, const FontSet &fonts, const Hyphenation &hyphenation,
                const std::vector<ContentsLine> &contents, base::Diagnostics &sink) {
   Places places;
   Memo memo;
@@ -39,7 +39,7 @@ Settled settle(const content::Document &document, const style::Style &style, con
     base::Diagnostics found;
     memo.begin_round();
     const Context context{style,    fonts, found, places, document.names, document.labels,
-                          contents, memo,  1,     {},     "document",     {}};
+                          contents, memo,  1,     {},     "document",     {},              &hyphenation};
     auto pages = flow(document, context);
     auto landed = places_of(pages);
     const bool stable = landed == places;

@@ -19,6 +19,6 @@ Places places_of(const std::vector<SetPage> &pages);
 /// Sets the document again and again until page numbers no longer change (normally two rounds, at most five;
 /// then references_unstable is reported). Only what the last round reports goes to `sink`, each thing once.
 Settled settle(const content::Document &document, const style::Style &style, const FontSet &fonts,
-               const std::vector<ContentsLine> &contents, base::Diagnostics &sink);
+               const Hyphenation &hyphenation, const std::vector<ContentsLine> &contents, base::Diagnostics &sink);
 
 } // namespace strakebook::typeset

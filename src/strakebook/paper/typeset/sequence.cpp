@@ -2,6 +2,7 @@
 #include <utility>
 #include <vector>
 
+#include "strakebook/paper/typeset/grid.h"
 #include "strakebook/paper/typeset/layout.h"
 #include "strakebook/paper/typeset/spacing.h"
 
@@ -56,7 +57,9 @@ private:
   /// Lays the block at here_; an outcome is returned when this page is done.
   std::optional<Outcome> lay_block(const content::Block &block) {
     const auto space = spacing(block, context_.style);
-    const base::Pt gap = placed_.empty() ? base::Pt{} : std::max(after_, space.before) + extra_;
+    base::Pt gap = placed_.empty() ? base::Pt{} : std::max(after_, space.before) + extra_;
+    if (stands_on_grid(block))
+      gap += down_to_grid(set_.size.height + gap, region_, context_.style);
     const base::Pt used = set_.size.height + gap;
     const Resume from = here_.inner.empty() ? Resume{} : here_.inner.front();
     auto outcome = lay(block, from, {region_.width, region_.height_left - used, region_.full_height},
@@ -68,13 +71,35 @@ private:
       return Part{std::move(set_), {here_.index, {std::move(part->rest)}}};
     }
     if (auto *whole = std::get_if<Whole>(&outcome))
-      place(std::move(whole->fragment), gap, space);
+      place(std::move(whole->fragment), gap + above_head(block, used, *whole, space), space);
     here_ = {here_.index + 1, {}};
     return std::nullopt;
   }
 
+  /// Columns and groups see to it themselves, cell by cell.
+  bool stands_on_grid(const content::Block &block) const {
+    const bool plain = std::holds_alternative<content::Paragraph>(block.what) ||
+                       std::holds_alternative<content::List>(block.what);
+    return plain && begins_on_grid(block, context_.style);
+  }
+
+  /// What brings the text under a heading to the grid stands above the heading, not between the two.
+  base::Pt above_head(const content::Block &block, base::Pt used, const Whole &whole, const Spacing &space) const {
+    const bool heads_text = std::holds_alternative<content::Heading>(block.what) &&
+                            here_.index + 1 < blocks_.size() &&
+                            begins_on_grid(blocks_[here_.index + 1], context_.style);
+    if (!heads_text || placed_.empty())
+      return {};
+    const auto next = spacing(blocks_[here_.index + 1], context_.style);
+    return down_to_grid(used + whole.fragment.size.height + std::max(space.after, next.before), region_,
+                        context_.style);
+  }
+
   void place(Fragment fragment, base::Pt gap, const Spacing &space) {
     placed_.push_back({here_, set_.items.size(), set_.size.height, space.keep_with_next});
+    // At the top there is no gap but the way down to the grid.
+    if (placed_.size() == 1)
+      fragment = lowered(std::move(fragment), gap);
     stack(set_, std::move(fragment), gap);
     after_ = space.after;
     extra_ = {};

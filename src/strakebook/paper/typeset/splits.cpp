@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <span>
 #include <utility>
 
 #include "strakebook/paper/typeset/blocks.h"
@@ -8,14 +9,22 @@ namespace {
 
 constexpr std::size_t lines_together = 2; // at either side of a split: no widows, no orphans
 
-/// How many of `count` lines of one height go on this page; 0: none.
-std::size_t lines_here(std::size_t count, base::Pt line_height, const Region &region) {
+/// How many of the lines go on this page, all of one height; 0: none. A page does not end inside a word if it can
+/// end a line sooner.
+std::size_t lines_here(std::span<const Fragment> lines, const Region &region) {
+  const std::size_t count = lines.size();
   std::size_t fit = 0;
-  while (fit < count && region.holds(line_height * static_cast<double>(fit + 1)))
+  while (fit < count && region.holds(lines.front().size.height * static_cast<double>(fit + 1)))
     ++fit;
   if (fit == count)
     return fit;
-  const std::size_t kept = count > lines_together ? std::min(fit, count - lines_together) : 0;
+  std::size_t kept = count > lines_together ? std::min(fit, count - lines_together) : 0;
+  const auto whole_word = [&](std::size_t here) { return !lines[here - 1].divided; };
+  for (std::size_t fewer = kept; fewer >= lines_together; --fewer)
+    if (whole_word(fewer)) {
+      kept = fewer;
+      break;
+    }
   if (kept >= lines_together)
     return kept;
   return region.empty_page() ? fit : 0;
@@ -27,7 +36,7 @@ Outcome split_lines(std::vector<Fragment> lines, const Resume &from, const Regio
   if (from.index >= lines.size())
     return Nothing{};
   const std::size_t count = lines.size() - from.index;
-  const std::size_t here = lines_here(count, lines[from.index].size.height, region);
+  const std::size_t here = lines_here(std::span(lines).subspan(from.index), region);
   if (here == 0)
     return NextPage{"its lines", {}, {}};
   Fragment set;

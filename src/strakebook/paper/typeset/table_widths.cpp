@@ -23,8 +23,7 @@ bool digit(char c) { return c >= '0' && c <= '9'; }
 base::Pt widest_unbroken(const std::vector<Piece> &pieces) {
   base::Pt widest, run;
   for (const auto &piece : pieces) {
-    const bool solid = piece.kind == Piece::Kind::box || piece.kind == Piece::Kind::sign;
-    run = solid ? run + piece.width : base::Pt{};
+    run = may_end(piece) ? base::Pt{} : run + piece.width;
     widest = std::max(widest, run);
   }
   return widest;

@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "strakebook/paper/typeset/blocks.h"
+#include "strakebook/paper/typeset/grid.h"
 #include "strakebook/paper/typeset/line.h"
 #include "strakebook/paper/typeset/signs.h"
 #include "strakebook/paper/typeset/spacing.h"
@@ -72,6 +73,13 @@ std::vector<Fragment> item_lines(const content::List &list, std::size_t index, c
   return lines;
 }
 
+/// A list does not leave its first line alone at the foot of a page.
+bool one_line_alone(const Fragment &set, std::size_t items, const content::List &list, const Region &region,
+                    const Context &context) {
+  const auto leading = style::text_style(context.style, list.text_style).leading;
+  return items == 1 && !region.empty_page() && set.size.height.v < 2 * leading.v - 1e-6;
+}
+
 } // namespace
 
 Outcome lay_heading(const content::Heading &heading, const Region &region, const Context &context) {
@@ -100,7 +108,8 @@ Outcome lay_paragraph(const content::Paragraph &paragraph, const Resume &from, c
 
 Outcome lay_list(const content::List &list, const Resume &from, const Region &region,
                  const Context &context) {
-  const base::Pt gap = style::measure(context.style, "list-gap");
+  const base::Pt gap = gap_on_grid(style::measure(context.style, "list-gap"),
+                                   style::text_style(context.style, list.text_style), context.style);
   Fragment set;
   Resume line = from.inner.empty() ? Resume{} : from.inner.front();
   for (std::size_t i = from.index; i < list.items.size(); ++i, line = {}) {
@@ -108,7 +117,9 @@ Outcome lay_list(const content::List &list, const Resume &from, const Region &re
     auto outcome = split_lines(item_lines(list, i, region, context), line,
                                {region.width, region.height_left - used, region.full_height});
     if (std::holds_alternative<NextPage>(outcome))
-      return set.items.empty() ? std::move(outcome) : Outcome{Part{std::move(set), {i, {line}}}};
+      return set.items.empty() || one_line_alone(set, i, list, region, context)
+                 ? std::move(outcome)
+                 : Outcome{Part{std::move(set), {i, {line}}}};
     if (auto *fragment = fragment_of(outcome))
       stack(set, std::move(*fragment), gap);
     if (auto *part = std::get_if<Part>(&outcome))

@@ -1,19 +1,26 @@
 #include "strakebook/paper/typeset/text_pieces.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <iterator>
+#include <optional>
 #include <utility>
 
 #include "strakebook/base/text.h"
 #include "strakebook/paper/typeset/capitals.h"
+#include "strakebook/paper/typeset/piece_cuts.h"
 #include "strakebook/paper/typeset/reference_text.h"
 #include "strakebook/paper/typeset/signs.h"
+#include "strakebook/paper/typeset/ties.h"
+#include "strakebook/paper/typeset/word_parts.h"
 
 namespace strakebook::typeset {
 namespace {
 
-constexpr double hyphen_penalty = 50;      // a line that ends at a hyphen written by the author
-constexpr double emergency_penalty = 5000; // a word cut because no line can hold it
+constexpr double hyphen_penalty = 50; // a line that ends at a hyphen written by the author
+constexpr double inside_penalty = 200; // a line that ends inside a path or a digest
+
+constexpr std::string_view soft_hyphen = "\xC2\xAD", no_break_space = "\xC2\xA0";
 
 struct Look {
   int font;
@@ -22,40 +29,11 @@ struct Look {
 
 bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
-bool ascii_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-
-// Every byte of a character beyond ASCII counts as a letter: dashes and blanks are looked for before this is
-// asked.
-bool letter(char c) { return ascii_letter(c) || static_cast<unsigned char>(c) >= 0x80; }
-
-/// Length in bytes of a hyphen or dash that a line may end after, at `i`; 0: none.
-std::size_t hyphen_at(std::string_view word, std::size_t i) {
-  if (word[i] == '-')
-    return 1;
-  const std::string_view three = word.substr(i, 3);
-  return three == "\xE2\x80\x90" || three == "\xE2\x80\x93" || three == "\xE2\x80\x94" ? 3 : 0;
-}
-
-/// The end of the part of `word` that begins at `from`: after a hyphen or dash between letters, or the word's
-/// end.
-std::size_t part_end(std::string_view word, std::size_t from) {
-  for (std::size_t i = from; i < word.size(); ++i) {
-    const std::size_t length = hyphen_at(word, i);
-    if (length == 0)
-      continue;
-    const std::size_t after = i + length;
-    if (i > from && after < word.size() && letter(word[i - 1]) && letter(word[after]))
-      return after;
-    i = after - 1;
-  }
-  return word.size();
-}
-
-Piece line_end(Piece::Kind kind, double penalty) {
-  Piece piece;
-  piece.kind = kind;
-  piece.penalty = penalty;
-  return piece;
+std::size_t last_character_at(std::string_view text) {
+  std::size_t at = text.size();
+  while (at > 0 && (static_cast<unsigned char>(text[at - 1]) & 0xC0) == 0x80)
+    --at;
+  return at > 0 ? at - 1 : 0;
 }
 
 class Cutter {
@@ -78,6 +56,7 @@ public:
   }
   void operator()(const content::LineBreak &) {
     drop_trailing_glue();
+    begin_text();
     pieces_.push_back(line_end(Piece::Kind::forced, 0));
   }
 
@@ -121,14 +100,94 @@ private:
 
   void add_word(std::string_view word, const Look &how, const std::string &target) {
     gap_after_sign();
-    for (std::size_t from = 0; from < word.size();) {
-      const std::size_t end = part_end(word, from);
-      add_box(word.substr(from, end - from), how, target);
-      if (end < word.size())
-        pieces_.push_back(line_end(Piece::Kind::chance, hyphen_penalty));
-      from = end;
+    tie_to(word);
+    current_ += word;
+    if (word.find(soft_hyphen) != std::string_view::npos) {
+      std::string bare(word);
+      const auto places = take_soft_hyphens(bare);
+      add_divided(bare, places, how, target);
+      return;
     }
+    const auto &setting = context_.style.setting;
+    std::size_t from = 0;
+    const auto breaks = open_breaks(word, setting.long_words);
+    for (const std::size_t to : breaks) {
+      add_box(word.substr(from, to - from), how, target);
+      pieces_.push_back(line_end(Piece::Kind::chance, written_hyphen(word, to) ? hyphen_penalty : inside_penalty));
+      from = to;
+    }
+    if (breaks.empty() && target.empty())
+      add_divided(word, divisions(word), how, target);
+    else
+      add_box(word.substr(from), how, target);
   }
+
+  static bool written_hyphen(std::string_view word, std::size_t to) {
+    return word[to - 1] == '-' || static_cast<unsigned char>(word[to - 1]) >= 0x80;
+  }
+
+  /// Only justified text needs it; what is set in capitals or ragged keeps its words whole.
+  std::vector<std::size_t> divisions(std::string_view word) const {
+    std::vector<std::size_t> places;
+    if (!justified() || style_.capitals || !context_.hyphenation)
+      return places;
+    const auto letters = dividable_letters(word);
+    const auto &setting = context_.style.setting;
+    for (const std::size_t at : context_.hyphenation->breaks(word.substr(letters.begin, letters.end - letters.begin),
+                                                             setting.divide_left, setting.divide_right))
+      places.push_back(letters.begin + at);
+    return places;
+  }
+
+  void add_divided(std::string_view word, const std::vector<std::size_t> &places, const Look &how,
+                   const std::string &target) {
+    add_box(word, how, target);
+    if (places.empty())
+      return;
+    const Piece whole = std::move(pieces_.back());
+    pieces_.pop_back();
+    for (auto &piece : divided(whole, places, [&](Piece &part) { shape(part, how); }))
+      pieces_.push_back(std::move(piece));
+  }
+
+  /// Ties the blank before `word` where it is the first part of one.
+  void tie_to(std::string_view word) {
+    if (!current_.empty() || !glue_)
+      return;
+    const auto &ties = context_.style.setting.ties;
+    const Before before{before_, earlier_};
+    const bool range = is_range(before, word, ties);
+    pieces_[*glue_].tied = range || tied(before, word, ties);
+    if (range && earlier_glue_)
+      pieces_[*earlier_glue_].tied = true;
+    if (Piece &last = pieces_[*glue_ - 1]; last.text == before_ && is_fraction(before_) && in_divided_units(word))
+      set_as_fraction(last);
+  }
+
+  bool in_divided_units(std::string_view word) const {
+    const auto &units = context_.style.setting.ties.divided_units;
+    return std::any_of(units.begin(), units.end(), [&](const auto &unit) {
+      return word.starts_with(unit) && (word.size() == unit.size() || !letter_at(word, unit.size()));
+    });
+  }
+
+  static bool letter_at(std::string_view word, std::size_t i) {
+    return (word[i] >= 'a' && word[i] <= 'z') || (word[i] >= 'A' && word[i] <= 'Z');
+  }
+
+  /// "3/16 in" with a blank that does not break is one word.
+  bool is_fraction_with_unit(std::string_view word) const {
+    const auto blank_at = word.find(no_break_space);
+    return blank_at != std::string_view::npos && is_fraction(word.substr(0, blank_at)) &&
+           in_divided_units(word.substr(blank_at + no_break_space.size()));
+  }
+
+  void set_as_fraction(Piece &piece) const {
+    piece.shaped = context_.fonts.shape(piece.font, piece.size, piece.text, FontSet::Figures::fraction);
+    piece.width = piece.shaped.width;
+  }
+
+  bool justified() const { return style_.align == style::Align::justify; }
 
   void add_box(std::string_view text, const Look &how, const std::string &target) {
     Piece piece;
@@ -137,6 +196,8 @@ private:
     shape(piece, how);
     if (piece.shaped.missing)
       report_missing(*piece.shaped.missing, text);
+    if (is_fraction_with_unit(text))
+      set_as_fraction(piece);
     pieces_.push_back(std::move(piece));
   }
 
@@ -150,7 +211,20 @@ private:
     piece.text = " ";
     piece.target = target;
     shape(piece, how);
+    begin_word();
     pieces_.push_back(std::move(piece));
+  }
+
+  void begin_word() {
+    earlier_ = std::exchange(before_, std::exchange(current_, {}));
+    earlier_glue_ = std::exchange(glue_, pieces_.size());
+  }
+
+  void begin_text() {
+    earlier_.clear();
+    before_.clear();
+    current_.clear();
+    glue_ = earlier_glue_ = std::nullopt;
   }
 
   void shape(Piece &piece, const Look &how) const {
@@ -164,6 +238,16 @@ private:
         piece.shaped.width += style_.tracking;
       }
     piece.width = piece.shaped.width;
+    piece.hang = justified() ? hang_of(piece) : base::Pt{};
+  }
+
+  base::Pt hang_of(const Piece &piece) const {
+    const auto &hang = context_.style.setting.hang;
+    const auto last = last_character_at(piece.text);
+    const auto it = hang.find(std::string_view(piece.text).substr(last));
+    if (it == hang.end() || piece.shaped.glyphs.empty())
+      return {};
+    return piece.shaped.glyphs.back().advance * it->second;
   }
 
   void gap_after_sign() {
@@ -187,44 +271,16 @@ private:
   const TextOptions &options_;
   const Context &context_;
   std::vector<Piece> pieces_;
+  std::string earlier_, before_, current_; ///< words: the one being read, and the two before it
+  std::optional<std::size_t> glue_, earlier_glue_; ///< the blanks between them
 };
 
-/// One character of a box as a box of its own; `first` to `last` are its glyphs.
-Piece letters(const Piece &box, std::size_t first, std::size_t last) {
-  const auto &glyphs = box.shaped.glyphs;
-  const std::size_t begin = glyphs[first].cluster;
-  const std::size_t end = last < glyphs.size() ? glyphs[last].cluster : box.text.size();
-  Piece piece = box;
-  piece.text = box.text.substr(begin, end - begin);
-  piece.shaped = {};
-  for (std::size_t i = first; i < last; ++i) {
-    auto glyph = glyphs[i];
-    glyph.cluster -= static_cast<std::uint32_t>(begin);
-    piece.shaped.width += glyph.advance;
-    piece.shaped.glyphs.push_back(glyph);
-  }
-  piece.width = piece.shaped.width;
-  return piece;
-}
-
-void add_split(std::vector<Piece> &out, const Piece &box) {
-  const auto &glyphs = box.shaped.glyphs;
-  for (std::size_t first = 0; first < glyphs.size();) {
-    std::size_t last = first + 1;
-    while (last < glyphs.size() && glyphs[last].cluster == glyphs[first].cluster)
-      ++last;
-    if (first > 0)
-      out.push_back(line_end(Piece::Kind::chance, emergency_penalty));
-    out.push_back(letters(box, first, last));
-    first = last;
-  }
-}
-
-bool breakable(const Piece &piece) {
-  return piece.kind != Piece::Kind::box && piece.kind != Piece::Kind::sign;
-}
-
 } // namespace
+
+bool may_end(const Piece &piece) {
+  const bool fixed = piece.kind == Piece::Kind::box || piece.kind == Piece::Kind::sign || piece.tied;
+  return !fixed;
+}
 
 std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style,
                              const TextOptions &options, const Context &context) {
@@ -232,31 +288,6 @@ std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyl
   for (const auto &part : text)
     std::visit(cutter, part);
   return cutter.finished();
-}
-
-void split_wide(std::vector<Piece> &pieces, base::Pt room) {
-  const base::Pt width =
-      room + base::Pt{1e-6}; // a column as wide as its widest cell: sums differ in the last bit
-  std::vector<Piece> out;
-  out.reserve(pieces.size());
-  for (std::size_t i = 0; i < pieces.size();) {
-    std::size_t end = i;
-    base::Pt together;
-    while (end < pieces.size() && !breakable(pieces[end]))
-      together += pieces[end++].width;
-    for (std::size_t k = i; k < end; ++k) {
-      if (together > width && k > i)
-        out.push_back(line_end(Piece::Kind::chance, emergency_penalty));
-      if (pieces[k].width > width && pieces[k].kind == Piece::Kind::box)
-        add_split(out, pieces[k]);
-      else
-        out.push_back(std::move(pieces[k]));
-    }
-    if (end < pieces.size())
-      out.push_back(std::move(pieces[end++]));
-    i = end;
-  }
-  pieces = std::move(out);
 }
 
 } // namespace strakebook::typeset

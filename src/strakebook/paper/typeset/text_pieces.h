@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -7,12 +8,15 @@
 
 namespace strakebook::typeset {
 
+struct Division;
+
 /// The smallest part of a line: what line breaking weighs and a line draws.
 struct Piece {
   enum class Kind {
     box,    ///< letters that stay together
-    glue,   ///< a blank: a line may end here, and it may be stretched
+    glue,   ///< a blank: a line may end here if it is not tied, and it may be stretched
     chance, ///< a line may end here, nothing is drawn
+    hyphen, ///< a word may be divided here; what it is in a word that stays whole is drawn: mostly nothing
     sign,   ///< a small drawn sign, with the gap after it
     forced  ///< the line ends here
   } kind = Kind::box;
@@ -20,18 +24,27 @@ struct Piece {
   int font = 0;
   base::Pt size;
   page::Colour colour;
-  FontSet::Shaped shaped; ///< box and glue
+  FontSet::Shaped shaped; ///< box, glue, hyphen
   base::Pt width;
-  double penalty = 0;  ///< of a line that ends here
-  std::string target;  ///< of a reference
-  std::string meaning; ///< of a sign
+  base::Pt hang;           ///< what of its last character stands outside the edge of justified text
+  double penalty = 0;      ///< of a line that ends here
+  bool tied = false;       ///< a blank at which no line ends
+  std::string target;      ///< of a reference
+  std::string meaning;     ///< of a sign
+  std::shared_ptr<const Division> division; ///< of a hyphen
 };
+
+/// How the letters at a divided place are drawn: `before` ends the line with a hyphen, `after` begins the next
+/// one; where a ligature was parted, they hold its letters.
+struct Division {
+  Piece before, after;
+};
+
+/// Whether a line may end at this piece.
+bool may_end(const Piece &piece);
 
 /// Cuts inlines into pieces, shaped in the style. Missing characters are reported.
 std::vector<Piece> pieces_of(const content::Inlines &text, const style::TextStyle &style,
                              const TextOptions &options, const Context &context);
-
-/// Makes chances to break inside whatever is wider than `width` between two chances, so that every part fits.
-void split_wide(std::vector<Piece> &pieces, base::Pt width);
 
 } // namespace strakebook::typeset

@@ -19,14 +19,14 @@ page::Metadata metadata_of(const content::Document &document) {
 } // namespace
 
 page::Document typeset(const content::Document &document, const style::Style &style, const FontSet &fonts,
-                       base::Diagnostics &sink) {
+                       const Hyphenation &hyphenation, base::Diagnostics &sink) {
   const auto contents = contents_of(document);
-  auto settled = settle(document, style, fonts, contents, sink);
+  auto settled = settle(document, style, fonts, hyphenation, contents, sink);
   Memo memo;
   base::Diagnostics found;
   Context context{
       style, fonts,       found, settled.places, document.names, document.labels, contents, memo, 1,
-      {},    "furniture", {}};
+      {},    "furniture", {},    &hyphenation};
   page::Document set;
   set.fonts = fonts.fonts();
   set.metadata = metadata_of(document);

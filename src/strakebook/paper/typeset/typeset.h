@@ -7,6 +7,7 @@
 #include "strakebook/paper/page/page.h"
 #include "strakebook/paper/style/style.h"
 #include "strakebook/paper/typeset/font_set.h"
+#include "strakebook/paper/typeset/hyphenation.h"
 
 namespace strakebook::typeset {
 
@@ -14,6 +15,6 @@ namespace strakebook::typeset {
 /// larger than an empty page, references that do not settle in five rounds, labels that touch) is added to `sink` at the
 /// block's origin; then the returned pages are not to be written.
 page::Document typeset(const content::Document &document, const style::Style &style, const FontSet &fonts,
-                       base::Diagnostics &sink);
+                       const Hyphenation &hyphenation, base::Diagnostics &sink);
 
 } // namespace strakebook::typeset
