@@ -48,6 +48,7 @@ struct Bench {
   std::filesystem::path fonts;
   content::Document document;
   base::Diagnostics sink;
+  typeset::Hyphenation hyphenation = typeset::Hyphenation::load(fonts, document.language, sink).value();
 
   typeset::FontSet fresh_fonts() { return typeset::FontSet::load(fonts, style.faces, sink).value(); }
 };
@@ -58,7 +59,7 @@ template <class Kind> void lay_all(Bench &bench, const typeset::FontSet &fonts) 
   const std::vector<typeset::ContentsLine> contents;
   typeset::Memo memo;
   const typeset::Context context{bench.style, fonts, bench.sink, places, bench.document.names, bench.document.labels,
-                                 contents, memo, 1, {}, "bench", {}};
+                                 contents, memo, 1, {}, "bench", {}, &bench.hyphenation};
   const base::Pt endless{1e6};
   const typeset::Region region{style::body_width(style::master(bench.style, "page")), endless, endless};
   for (const auto &section : bench.document.sections)
@@ -71,7 +72,7 @@ void shape_all(const typeset::FontSet &fonts, const std::vector<std::string> &wo
 }
 
 page::Document set(Bench &bench, const typeset::FontSet &fonts) {
-  return typeset::typeset(bench.document, bench.style, fonts, bench.sink);
+  return typeset::typeset(bench.document, bench.style, fonts, bench.hyphenation, bench.sink);
 }
 
 /// What one part took in each run, and what share that was of the whole of the same run: a machine that is busy with other

@@ -26,7 +26,7 @@ page::Document drawn(content::Drawing drawing) {
   figure.panels.push_back({{}, {}, std::move(drawing), {}});
   content::Document document;
   document.sections.push_back({.id = "section/plots", .blocks = {{.id = "figure/plot", .what = std::move(figure)}}});
-  auto pages = typeset::typeset(document, style, *fonts, sink);
+  auto pages = typeset::typeset(document, style, *fonts, typeset::Hyphenation(), sink);
   INFO(base::terminal_text(sink));
   REQUIRE(sink.ok());
   return pages;
