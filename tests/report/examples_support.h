@@ -42,7 +42,7 @@ inline std::vector<std::string> names() {
 
 struct Example {
   explicit Example(const std::string &name)
-      : the_case(opened(name, sink)), pages(*sb::set_pages(the_case, sb::installed_resources(), sink)) {}
+      : the_case(opened(name, sink)), pages(sb::set_pages(the_case, sb::installed_resources(), sink).value().pages) {}
 
   TextLook text_look() const {
     const auto &style = the_case.house.style;
