@@ -37,14 +37,24 @@ struct Walk {
       std::visit([this](const auto &what) { visit(what); }, block.what);
     }
   }
+  void lead(const std::string &target) {
+    if (!target.empty())
+      links.references.push_back({target, content::Reference::Form::text, {}, {}});
+  }
   void drawing(const content::Drawing &one) {
-    for (const auto &element : one.elements)
+    for (const auto &element : one.elements) {
       if (const auto *label = std::get_if<content::Label>(&element)) {
         id(label->id);
         see(label->text);
-        if (!label->target.empty())
-          links.references.push_back({label->target, content::Reference::Form::text, {}, {}});
+        lead(label->target);
       }
+      if (const auto *spot = std::get_if<content::Spot>(&element)) {
+        id(spot->id);
+        lead(spot->target);
+      }
+      if (const auto *outline = std::get_if<content::Outline>(&element))
+        lead(outline->target);
+    }
   }
   void visit(const content::Heading &heading) {
     words(heading.number);

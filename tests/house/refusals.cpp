@@ -95,7 +95,7 @@ TEST_CASE("what every page needs is there") {
 }
 
 TEST_CASE("columns fill a page, lines do not overlap, and nothing is set too small") {
-  spoiled("base/page.yaml", "[106mm, 52mm]", "[106mm, 50mm]", Code::out_of_range, "text-side");
+  spoiled("base/page.yaml", "widths: [rest, 52mm], gutters: [6mm]}   #", "widths: [106mm, 50mm], gutters: [6mm]}   #", Code::out_of_range, "text-side");
   spoiled("base/page.yaml", "left: 24mm", "left: 190mm", Code::out_of_range);
   spoiled("base/type.yaml", "figure-label: {family: plain, size: 7.2pt",
           "figure-label: {family: plain, size: 6.7pt", Code::out_of_range, "6.8pt");

@@ -5,36 +5,11 @@ from pathlib import Path
 
 import yaml
 
+from boxes import frame, ink, overlaps
 from judge import expect, finish, folder, need, pages, plain, program, run, surveys, typeset
-
-# Boxes from pdftotext run from the face's ascent to its descent, far more than the ink. The ink of one line is taken as the
-# middle 55 % of that box, about 0.7 of the type size: the height of its capitals and figures.
-INK = 0.55
-MOST_OVERLAP = SLACK = 0.2
-
 
 def sha(path):
     return hashlib.sha256(path.read_bytes()).hexdigest()
-
-
-def ink(word):
-    """Upright words lose ascent and descent in height; words set upwards are taller than wide, and lose them in width."""
-    if word.y1 - word.y0 > 1.25 * (word.x1 - word.x0) and len(word.text) > 3:
-        spare = (word.x1 - word.x0) * (1 - INK) / 2
-        return word.x0 + spare, word.y0, word.x1 - spare, word.y1
-    spare = (word.y1 - word.y0) * (1 - INK) / 2
-    return word.x0, word.y0 + spare, word.x1, word.y1 - spare
-
-
-def overlaps(words):
-    boxes = sorted(((ink(w), w.text) for w in words), key=lambda b: b[0][1])
-    for i, (a, said) in enumerate(boxes):
-        for b, other in boxes[i + 1:]:
-            if b[1] > a[3]:
-                break
-            wide, high = min(a[2], b[2]) - max(a[0], b[0]), min(a[3], b[3]) - max(a[1], b[1])
-            if wide > MOST_OVERLAP and high > MOST_OVERLAP:
-                yield said, other, a
 
 
 def judge_the_judge():
@@ -44,14 +19,6 @@ def judge_the_judge():
             self.x0, self.y0, self.x1, self.y1, self.text = x0, y0, x1, y1, "word"
     expect(list(overlaps([Box(0, 0, 30, 10), Box(29, 2, 60, 12)])), "an overlap of 1 pt is noticed")
     expect(not list(overlaps([Box(0, 0, 30, 10), Box(30.1, 0, 60, 10)])), "neighbours on a line are not an overlap")
-
-
-def frame(masters, width, height):
-    """What may be printed on: between the side margins, from the running head's capitals to the foot's descenders."""
-    master = masters["page" if width < height else "map"]
-    points = {k: float(v[:-2]) * 72 / 25.4 for k, v in master.items() if isinstance(v, str) and v.endswith("mm")}
-    head, foot = points["head-baseline"] - 9, height - points["foot-baseline"] + 3
-    return points["left"] - SLACK, head, width - points["right"] + SLACK, foot
 
 
 def judge_pages(name, pdf, masters):

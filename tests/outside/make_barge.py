@@ -34,7 +34,7 @@ def pits():
     for i in range(300):
         row = i % 24
         adjacent = 9.5 if row % 12 < 5 else 5.6
-        station = (i * 13) % 100
+        station = (i * 13) % len(STATIONS)
         out.append(f"  P{i + 1}: {{at: {names()[row]} {float(STATIONS[station]) + 0.1:.2f}, adjacent: {adjacent}, depth: "
                    f"{0.5 + (i % 6) / 10:.1f}, across: {5 + i % 9}, face: outside, activity: old, per-m2: 1, "
                    f"share-percent: 0.1, gauge: depth}}")
@@ -67,9 +67,9 @@ def decisions():
     mark = {"W": "PT10", "M": "PT7", "C": "PT6", "B": "PT1"}
     return "decisions:\n" + "".join(
         f"  {z}:\n    action: clean and recoat\n    claim: The {name} plating is sound and is to be cleaned and recoated.\n"
-        f"    criterion: absolute-4.0\n    facts:\n      - measured: Every mark keeps more than 4.0 mm, {mark[z]} {STATIONS[10]} among them.\n"
+        f"    criterion: absolute-4.0\n    facts:\n      - measured: Every mark keeps more than 4.0 mm, {mark[z]} {STATIONS[10 % len(STATIONS)]} among them.\n"
         f"    why: Wasting is light and the pits leave more than the limit that governs.\n"
-        f"    evidence: [{mark[z]} {STATIONS[10]}]\n    instead-of:\n      monitor: The boat is out and coating is cheap now.\n"
+        f"    evidence: [{mark[z]} {STATIONS[10 % len(STATIONS)]}]\n    instead-of:\n      monitor: The boat is out and coating is cheap now.\n"
         f"    others-may-say: A surveyor might leave the coating until the next docking.\n"
         f"    would-change: A mark below 4.2 mm at the next survey.\n    confidence: high\n    activity: old\n    cause: age\n"
         for z, (name, _, _) in ZONES.items())
@@ -92,7 +92,7 @@ def make(folder):
         "recommendations:\n  1:\n    title: Clean and recoat the shell\n    action: clean and recoat\n    at: zone W\n"
         "    class: C\n    deadline: next docking\n    reason: The coating is thin.\n    alternative: Touch up where thin.\n"
         "    feasible: \"Yes, in the dry dock.\"\n    binds: the buyer\n    proof: dry film readings at twenty points\n"
-        f"    status: open\n    evidence: [N1, PT10 {STATIONS[10]}]\n")
+        f"    status: open\n    evidence: [N1, PT10 {STATIONS[10 % len(STATIONS)]}]\n")
     blocks["limitations"] = (
         "limitations:\n  1:\n    at: whole shell\n    area: the shell between the marks\n    why: plate was read only at the marks\n"
         "    prevents: an opinion on steel that was not read\n    cure: read more marks\n")

@@ -108,7 +108,7 @@ inline void add_measures(style::Style &s) {
                                              {"photo-aspect", 120},     {"change-bar", 3},
                                              {"change-bar-offset", 17}, {"contents-number", 40},
                                              {"table-pad", 2},          {"contents-sub-number", 32},
-                                             {"furniture-gap", 12},     {"table-gap-most", 30},
+                                             {"furniture-gap", 12},     {"table-gap-most", 30},     {"keep-table-height", 300},
                                              {"heading-number-gap", 8}, {"sign-gap", 3}};
   for (const auto &[name, value] : others)
     s.measures[name] = {value};

@@ -98,7 +98,9 @@ Drawing locator_strip(const Scope &scope, const survey::Photo &photo) {
   const double arm = (hull.to - hull.from) / 12;
   if (photo.looking.text == "forward" || photo.looking.text == "aft") {
     const double towards = (photo.looking.text == "forward") != mirrored ? arm : -arm;
-    out.elements.emplace_back(content::Span{{at.x + towards, at.y}, at, content::Span::Ends::end_arrow, "looking"});
+    const double beyond = arm / 3; // near an end the arrow is shorter: the room beside the hull holds this much of it
+    const double tail = std::clamp(at.x + towards, hull.from - beyond, hull.to + beyond);
+    out.elements.emplace_back(content::Span{{tail, at.y}, at, content::Span::Ends::end_arrow, "looking"});
     add_spot(out, at, "looked-at");
   } else {
     if (photo.looking.given()) add_spot(out, at, "square-on");

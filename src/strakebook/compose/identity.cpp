@@ -56,12 +56,10 @@ std::vector<Block> signs(const Scope &scope) {
           sign_line(scope, Verdict::not_applicable, scope.say("identity.sign-not-applicable"))};
 }
 
-std::vector<Block> side(const Scope &scope) {
-  auto out = recipients(scope);
-  out.push_back(eyebrow(scope.say("identity.copy")));
-  out.push_back(paragraph(plain(scope.say("identity.copy-text")), look::side));
-  append(out, signs(scope));
-  return out;
+/// Who holds it, how a copy is checked, and the signs, beside each other.
+Block how_to_read(const Scope &scope) {
+  std::vector<Block> copy = {eyebrow(scope.say("identity.copy")), paragraph(plain(scope.say("identity.copy-text")), look::side)};
+  return block(content::Columns{"strakes", {recipients(scope), std::move(copy), signs(scope)}});
 }
 
 std::string rows_in(const Scope &scope, std::string_view zone) {
@@ -97,9 +95,16 @@ Block zone_finder(const Scope &scope) {
                         cell(page_link(section_id("results"))), cell(page_link(zone_id(zone.zone))),
                         cell(items_in(scope, zone.zone))}));
   }
+  const auto &all = scope.assessment().coverage;
+  if (rows.size() > 1)
+    rows.push_back(total_row({scope.say("results.all"), "", "", scope.say("identity.read-of", {{"read", std::to_string(all.read)},
+                                                                                               {"planned", std::to_string(all.planned)}})}));
   add_rows(table, std::move(rows));
   return block(std::move(table), "table/zones");
 }
+
+/// Tables or figures, in the small type of things that are looked up.
+Block listing(content::Contents::Of of) { return block(content::Contents{.depth = 0, .of = of}); }
 
 } // namespace
 
@@ -107,8 +112,12 @@ content::Section identity(const Scope &scope) {
   auto out = section_of(scope);
   out.blocks.push_back(particulars(scope));
   out.blocks.push_back(block(content::Rule{look::rule}));
-  std::vector<Block> left = {item_heading(scope.say("identity.contents")), block(content::Contents{2})};
-  out.blocks.push_back(block(content::Columns{look::text_side, {std::move(left), side(scope)}}));
+  out.blocks.push_back(item_heading(scope.say("identity.contents")));
+  out.blocks.push_back(block(content::Contents{2}));
+  out.blocks.push_back(how_to_read(scope));
+  out.blocks.push_back(item_heading(scope.say("identity.tables")));
+  out.blocks.push_back(listing(content::Contents::Of::tables));
+  out.blocks.push_back(listing(content::Contents::Of::figures));
   out.blocks.push_back(item_heading(scope.say("identity.find")));
   out.blocks.push_back(zone_finder(scope));
   return out;

@@ -22,6 +22,10 @@ std::string zone_id(std::string_view zone) { return under("zone", zone); }
 std::string section_id(std::string_view section) { return under("section", section); }
 std::string criterion_id(std::string_view criterion) { return under("criterion", criterion); }
 std::string original_id(std::string_view zone) { return under("original", zone); }
+std::string map_id(std::string_view id) { return under("map", id); }
+std::string map_bay_id(std::string_view row, int bay) {
+  return under("map/bay", std::string(row) + " " + std::to_string(bay + 1));
+}
 
 std::string target_id(const survey::Pointer &pointer) {
   switch (pointer.target) {

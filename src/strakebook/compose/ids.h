@@ -20,6 +20,9 @@ std::string zone_id(std::string_view zone);             ///< "zone/W": its decis
 std::string section_id(std::string_view section);       ///< "section/results"
 std::string criterion_id(std::string_view criterion);   ///< "criterion/absolute-4.0": its row in the criteria table
 std::string original_id(std::string_view zone);         ///< "original/W": the zone's original thickness
+/// "mark/PW 9" -> "map/mark/PW 9": the place of a mark, pit or photograph on the map.
+std::string map_id(std::string_view id);
+std::string map_bay_id(std::string_view row, int bay); ///< "map/bay/PT 12": the cell that its marks share on a large boat
 
 /// The block that a pointer of the prose leads to.
 std::string target_id(const survey::Pointer &pointer);

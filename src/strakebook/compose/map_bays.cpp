@@ -25,6 +25,7 @@ double spacing_of(const Scope &scope) { return scope.survey().datum.spacing ? me
 /// A cell of the map: its lesser plate reading, and whether any of its marks does not meet its limit.
 struct Cell {
   std::optional<Length> least;
+  std::string mark; ///< the least one's; of a cell without any, the first not used
   bool short_of_limit = false;
 };
 
@@ -36,8 +37,12 @@ Cells cells_of(const Scope &scope) {
     const auto &mark = scope.survey().marks[i];
     const auto &result = scope.assessment().marks[i];
     auto &cell = out[{mark.row, bay_of(scope, mark.station)}];
+    if (cell.mark.empty()) cell.mark = mark.id();
     if (!result.used) continue;
-    cell.least = cell.least ? std::min(*cell.least, result.judged()) : result.judged();
+    if (!cell.least || result.judged() < *cell.least) {
+      cell.least = result.judged();
+      cell.mark = mark.id();
+    }
     cell.short_of_limit = cell.short_of_limit || not_met(result.standing);
   }
   return out;
@@ -46,15 +51,21 @@ Cells cells_of(const Scope &scope) {
 void add_cell(Drawing &to, const Scope &scope, const survey::Zone &zone, const Cell &cell, XY low) {
   const XY high{low.x + 1, low.y + 1};
   if (!cell.least) {
-    add_box(to, low, high, "unread-plate");
+    add_box(to, low, high, "unread-plate").target = mark_id(cell.mark);
     add_line(to, {low, high}, "unread-line");
     return;
   }
-  add_box(to, low, high, ramp_meaning(scope, zone, *cell.least) + "-cell");
+  add_box(to, low, high, ramp_meaning(scope, zone, *cell.least) + "-cell").target = mark_id(cell.mark);
 }
 
 void outline_if_not_met(Drawing &to, const Scope &, const survey::Zone &, const Cell &cell, XY low) {
   if (cell.short_of_limit) add_box(to, low, {low.x + 1, low.y + 1}, "cell-not-met");
+}
+
+void add_pit(Drawing &to, XY at, const std::string &pit) {
+  auto &spot = add_spot(to, at, "pit");
+  spot.id = map_id(pit_id(pit));
+  spot.target = pit_id(pit);
 }
 
 void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::Row &row, double y) {
@@ -65,10 +76,12 @@ void add_row(Drawing &to, const Scope &scope, const Cells &cells, const survey::
       if (const auto found = cells.find({row.id, bay}); found != cells.end()) draw(to, scope, zone, found->second, XY{static_cast<double>(bay), y});
   };
   each(add_cell);
+  for (int bay = first; bay < last; ++bay)
+    if (cells.contains({row.id, bay})) add_place(to, {static_cast<double>(bay), y + 1}, map_bay_id(row.id, bay));
   each(outline_if_not_met);
   for (const auto &pit : scope.survey().pits)
     if (const int bay = bay_of(scope, pit.at.station); pit.at.row == row.id && bay >= first && bay < last)
-      add_spot(to, {metres_of(pit.at.station) / spacing_of(scope), y + 0.5}, "pit");
+      add_pit(to, {metres_of(pit.at.station) / spacing_of(scope), y + 0.5}, pit.id);
   auto &name = add_label(to, {to.x0, y + 0.5}, content::strong(row.id + " "), Anchor::right, Level::middle);
   name.text_style = "map-row";
   const auto summary = std::ranges::find(scope.assessment().rows, row.id, &assess::RowSummary::row);

@@ -16,6 +16,7 @@ using content::operator+;
 namespace {
 
 constexpr double rake_room = 0.012; // of the length: names stand clear of the raked stem
+constexpr double flag_half = 0.05;  // of the place of a photograph, which leads there even where its flag finds no room
 constexpr int most_numbers = 24;    // along the hull, the width of a page
 
 /// Neighbours that were not used for the same reason, told once.
@@ -64,6 +65,12 @@ void add_words(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLi
   add_word(to, scope, plan, line, run);
 }
 
+/// The sign leads to the row of the tables, whether its figure finds room or not; the row leads to the sign.
+void cross(content::Spot &sign, std::string row) {
+  sign.id = map_id(row);
+  sign.target = std::move(row);
+}
+
 void add_signs(Drawing &to, const Scope &scope, const MapLine &line) {
   const auto &zone = survey::zone_of_row(scope.survey(), line.row->id);
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) {
@@ -71,8 +78,9 @@ void add_signs(Drawing &to, const Scope &scope, const MapLine &line) {
     if (mark.row != line.row->id) continue;
     const XY at{metres_of(mark.station), line.y};
     const auto &result = scope.assessment().marks[i];
-    if (result.used) add_spot(to, at, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()));
-    else add_spot(to, at, "unread");
+    auto &sign = result.used ? add_spot(to, at, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()))
+                             : add_spot(to, at, "unread");
+    cross(sign, mark_id(mark.id()));
   }
 }
 
@@ -104,7 +112,7 @@ void add_pits(Drawing &to, const Scope &scope, const MapLine &line) {
     if (pit.at.row != line.row->id) continue;
     const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
     const double x = metres_of(pit.at.station);
-    add_spot(to, {x, line.pit_lane}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()));
+    cross(add_spot(to, {x, line.pit_lane}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged())), pit_id(pit.id));
     add_spot(to, {x, line.pit_lane}, "pit");
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, result.remaining)),
                             Anchor::centre, Level::middle);
@@ -123,7 +131,10 @@ Label::Ground flag_of(const survey::Photo &photo) {
 void add_photos(Drawing &to, const Scope &scope, const MapLine &line) {
   for (const auto &photo : scope.survey().photos) {
     if (photo.at.row != line.row->id) continue;
-    auto &label = add_label(to, {metres_of(photo.at.station), line.lane_above}, plain(photo.id), Anchor::centre, Level::middle);
+    const double at = metres_of(photo.at.station);
+    add_place(to, {at, line.lane_above}, map_id(photo_id(photo.id)));
+    add_box(to, {at - flag_half, line.lane_above - flag_half}, {at + flag_half, line.lane_above + flag_half}, {}).target = photo_id(photo.id);
+    auto &label = add_label(to, {at, line.lane_above}, plain(photo.id), Anchor::centre, Level::middle);
     label.ground = flag_of(photo);
     label.target = photo_id(photo.id);
     label.yields = true;

@@ -1,4 +1,5 @@
 #include "strakebook/compose/chapters.h"
+#include "strakebook/compose/crossing.h"
 #include "strakebook/compose/hull.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/photo_words.h"
@@ -35,29 +36,32 @@ Inlines placeholder(const Scope &scope, const survey::Photo &photo, const std::s
          content::soft(scope.say("photographs.placeholder", {{"place", place}, {"where", where_words(scope, photo)}}));
 }
 
-content::Block photo_block(const Scope &scope, const survey::Photo &photo) {
+content::Block photo_block(const Scope &scope, const survey::Photo &photo, const ItemsAt &items) {
   content::Photo out;
   const std::string place = tied(photo.at.row, photo.at.station.raw);
   if (const auto *picture = picture_of(scope, photo)) out.image = picture->shown;
   else out.placeholder = placeholder(scope, photo, place);
   out.number = photo.id;
   out.caption = scope.tell("photographs.head", {{"place", content::strong(place)}, {"where", content::soft(where_words(scope, photo))}});
-  if (photo.caption.given()) out.caption = out.caption + Inlines{content::LineBreak{}} + prose(scope, photo.caption.text);
+  out.caption.emplace_back(content::LineBreak{});
+  if (photo.caption.given()) out.caption = out.caption + prose(scope, photo.caption.text) + plain("\u00A0 ");
+  out.caption = out.caption + ways_from_photo(scope, photo, items);
   out.strip = locator_strip(scope, photo);
   return block(std::move(out), photo_id(photo.id), photo.span);
 }
 
 /// Two abreast in their order; a wide one has the width of the page to itself.
 std::vector<content::Block> rows_of_photos(const Scope &scope) {
+  const ItemsAt items = items_by_subject(scope);
   const auto &photos = scope.survey().photos;
   std::vector<content::Block> rows;
   for (std::size_t i = 0; i < photos.size(); ++i) {
     if (is_wide(scope, photos[i])) {
-      rows.push_back(photo_block(scope, photos[i]));
+      rows.push_back(photo_block(scope, photos[i], items));
       continue;
     }
-    content::Columns pair{.lattice = look::halves, .cells = {{photo_block(scope, photos[i])}, {}}};
-    if (i + 1 < photos.size() && !is_wide(scope, photos[i + 1])) pair.cells[1] = {photo_block(scope, photos[++i])};
+    content::Columns pair{.lattice = look::halves, .cells = {{photo_block(scope, photos[i], items)}, {}}};
+    if (i + 1 < photos.size() && !is_wide(scope, photos[i + 1])) pair.cells[1] = {photo_block(scope, photos[++i], items)};
     rows.push_back(block(std::move(pair)));
   }
   return rows;

@@ -2,6 +2,7 @@
 
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/checks.h"
+#include "strakebook/compose/crossing.h"
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/statements.h"
@@ -52,6 +53,10 @@ Block answers(const Scope &scope, const survey::Recommendation &item) {
   add_answer(scope, entries, scope.say("recommendations.binds"), item.binds);
   add_answer(scope, entries, scope.say("recommendations.proof"), item.proof);
   add_if_given(scope, entries, scope.say("recommendations.status"), item.status);
+  if (auto pictures = photos_of_item(scope, item.id); !pictures.empty())
+    add(entries, scope.say("recommendations.photographs"), std::move(pictures));
+  if (auto steel = steelwork_of_item(scope, item.id); !steel.empty())
+    add(entries, scope.say("recommendations.steelwork"), std::move(steel));
   return keys(std::move(entries), look::item_keys);
 }
 

@@ -3,7 +3,7 @@
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/subjects.h"
 
-/// Results by zone: profiles, every mark, pits, criteria, doublers, notes and what was looked for and not found.
+/// Results by zone: profiles, every mark, zones and rows in figures, pits, criteria, doublers, notes and what was looked for and not found.
 namespace strakebook::compose {
 
 using content::plain;
@@ -35,8 +35,8 @@ content::Section results(const Scope &scope) {
   out.blocks.push_back(profiles_figure(scope, numbering));
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.readings")));
   out.blocks.push_back(readings_table(scope, numbering));
-  out.blocks.push_back(rows_table(scope, numbering));
   out.blocks.push_back(zones_table(scope, numbering));
+  out.blocks.push_back(rows_table(scope, numbering));
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.pits-and-criteria")));
   if (scope.survey().pits.empty())
     out.blocks.push_back(paragraph(plain(scope.say("results.no-pits")), look::text));

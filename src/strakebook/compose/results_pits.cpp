@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "strakebook/compose/crossing.h"
 #include "strakebook/compose/low_side.h"
 #include "strakebook/compose/plate_glyph.h"
 #include "strakebook/compose/results_parts.h"
@@ -24,7 +25,7 @@ content::Cell optional_cell(const Scope &scope, const std::optional<base::Decima
 
 /// A pit's name, and the doubler that it is on.
 content::Cell pit_cell(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result) {
-  Inlines text = content::strong(pit.id);
+  Inlines text = {content::Reference{map_id(pit_id(pit.id)), content::Reference::Form::text, pit.id, content::Emphasis::strong}};
   if (result.doubler.empty()) return cell(std::move(text));
   text.emplace_back(content::LineBreak{});
   return cell(std::move(text) + content::italic(scope.say("pits.on-doubler", {{"doubler", result.doubler}})));
@@ -37,7 +38,15 @@ std::vector<std::string> on_doublers(const Scope &scope) {
   return out;
 }
 
-content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, Length widest, bool low) {
+/// What is the same for the whole table.
+struct PitsView {
+  Length widest;
+  ItemsAt items;
+  bool low = false;   ///< a column for the low side
+  bool cited = false; ///< and one for the recommendations that rest on a pit
+};
+
+content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::PitResult &result, const PitsView &view) {
   const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
   const auto limit = main_limit(scope, zone.id);
   content::Cell remaining = cell(content::strong(remaining_text(scope, zone.id, result.remaining)));
@@ -45,20 +54,21 @@ content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::P
   content::Cell glyph = cell(std::string());
   glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
                              limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.judged()),
-                             widest});
+                             view.widest});
   const bool hull = result.doubler.empty();
-  if (!hull) glyph.glyph = doubler_glyph(zone.original.nominal.value, result.remaining, widest);
+  if (!hull) glyph.glyph = doubler_glyph(zone.original.nominal.value, result.remaining, view.widest);
   std::vector<content::Cell> cells = {pit_cell(scope, pit, result), cell(pit.at.row), cell(untorn(pit.at.station.raw)), thickness_cell(pit.adjacent), thickness_cell(pit.depth),
               std::move(remaining), std::move(glyph), hull ? cell(short_mm(result.loss)) : dash_cell(scope),
               share_cell(scope, result.share), margin_cell(scope, result.standing),
               pit.across ? thickness_cell(*pit.across) : dash_cell(scope),
               optional_cell(scope, pit.per_m2), optional_cell(scope, pit.share_percent), cell(pit.face.text), cell(pit.activity.text),
               cell(photo_links(scope, pit.photos))};
-  if (low) cells.insert(cells.begin() + after_remaining, result.low ? cell(low_text(scope, zone.id, *result.low)) : dash_cell(scope));
+  if (view.cited) cells.push_back(cell(item_links(scope, items_at(view.items, pit_id(pit.id)))));
+  if (view.low) cells.insert(cells.begin() + after_remaining, result.low ? cell(low_text(scope, zone.id, *result.low)) : dash_cell(scope));
   return row(std::move(cells), pit_id(pit.id), pit.span);
 }
 
-std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
+std::vector<content::Column> pit_columns(const Scope &scope, const PitsView &view) {
   const std::string mm = scope.say("voice.mm");
   std::vector<content::Column> columns = {column(scope.say("pits.pit")),
           column(scope.say("results.row")),
@@ -68,7 +78,7 @@ std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
           column(scope.say("results.remaining"), Align::decimal, mm),
           column(scope.say("results.section"), Align::left, scope.say("results.section-unit")),
           column(scope.say("results.loss"), Align::decimal, mm),
-          column(scope.say("results.share"), Align::right, scope.say("results.share-unit")),
+          column(scope.say("results.share"), Align::decimal, scope.say("results.share-unit")),
           column(scope.say("results.over-limit"), Align::decimal, mm),
           column(scope.say("pits.across"), Align::decimal, mm),
           column(scope.say("pits.count"), Align::decimal, scope.say("pits.count-unit")),
@@ -76,7 +86,8 @@ std::vector<content::Column> pit_columns(const Scope &scope, bool low) {
           column(scope.say("pits.face")),
           column(scope.say("pits.state")),
           column(scope.say("results.photo"), Align::right, scope.say("results.photo-unit"))};
-  if (low) columns.insert(columns.begin() + after_remaining, column(scope.say("results.low"), Align::decimal, mm));
+  if (view.cited) columns.push_back(column(scope.say("results.item"), Align::right, scope.say("results.photo-unit")));
+  if (view.low) columns.insert(columns.begin() + after_remaining, column(scope.say("results.low"), Align::decimal, mm));
   return columns;
 }
 
@@ -89,9 +100,9 @@ Inlines extent_line(const Scope &scope, const survey::Zone &zone, const assess::
 } // namespace
 
 content::Block pits_table(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope, any_pit_lowered(scope)));
-  const bool low = any_pit_lowered(scope);
-  const Length widest = widest_plate(scope);
+  const ItemsAt items = items_by_subject(scope);
+  const PitsView view{widest_plate(scope), items, any_pit_lowered(scope), any_item_at(items, pit_id({}))};
+  auto table = labelled_table(scope, numbering, "pits", scope.tell("pits.caption"), pit_columns(scope, view));
   bool any_told = false;
   for (const auto &zone : scope.survey().zones) {
     std::vector<std::size_t> found;
@@ -104,7 +115,7 @@ content::Block pits_table(const Scope &scope, Numbering &numbering) {
     const bool told = result.told && !result.weak_basis;
     any_told = any_told || told;
     content::RowGroup group{.head = content::strong(zone.name.text + told_sign(scope, told)), .id = "pits/" + zone.id, .rows = {}};
-    for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], widest, low));
+    for (const std::size_t i : found) group.rows.push_back(pit_row(scope, scope.survey().pits[i], results[i], view));
     table.groups.push_back(std::move(group));
     table.notes.push_back(extent_line(scope, zone, result));
   }

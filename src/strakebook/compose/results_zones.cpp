@@ -60,7 +60,7 @@ content::Block zones_table(const Scope &scope, Numbering &numbering) {
       {stretching(scope.say("results.zone")), column(scope.say("results.used"), Align::right, scope.say("results.of-read")),
        column(scope.say("results.min"), Align::decimal, mm), column(scope.say("results.mean"), Align::decimal, mm),
        column(scope.say("results.max"), Align::decimal, mm), column(scope.say("results.deviation"), Align::decimal, mm),
-       column(scope.say("results.mean-within"), Align::right, confidence.value),
+       column(scope.say("results.mean-within"), Align::decimal, confidence.value),
        column(scope.say("results.low-percentile"), Align::decimal, part.value),
        column(scope.say("results.tolerance-limit"), Align::decimal, scope.say("results.share-at-confidence", {share, confidence}))});
   std::vector<content::Row> rows;

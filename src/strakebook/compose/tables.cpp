@@ -32,6 +32,14 @@ content::Row row(std::vector<content::Cell> cells, std::string id, base::SourceS
   return {.id = std::move(id), .cells = std::move(cells), .origin = std::move(origin)};
 }
 
+content::Row total_row(const std::vector<std::string> &sums) {
+  std::vector<content::Cell> cells;
+  for (const auto &sum : sums) cells.push_back(cell(content::strong(sum)));
+  auto out = row(std::move(cells));
+  out.total = true;
+  return out;
+}
+
 void add_rows(content::Table &table, std::vector<content::Row> rows) {
   table.groups.push_back({.head = {}, .id = {}, .rows = std::move(rows)});
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <string>
 
 #include <fmt/format.h>
 
@@ -35,32 +36,60 @@ void check_body(const YamlNode::Entry &entry, const style::PageMaster &master, D
              "margins that together are less than the sheet");
 }
 
-/// Where a master is wrong itself, that is what has been reported.
-bool masters_are_sound(const style::Style &style) {
-  return std::all_of(style.masters.begin(), style.masters.end(),
-                     [](const auto &m) { return style::body_width(m.second) > Pt{}; });
+constexpr std::string_view rest = "rest"; ///< a width that shares what the others leave of the body
+
+double millimetres(Pt length) {
+  constexpr double points_a_millimetre = 72 / 25.4;
+  return length.v / points_a_millimetre;
 }
 
-bool fits_a_body(const style::Lattice &lattice, const style::Style &style) {
-  const auto sum = [](const std::vector<Pt> &parts) {
-    return std::accumulate(parts.begin(), parts.end(), Pt{});
-  };
-  const Pt width = sum(lattice.widths) + sum(lattice.gutters);
-  return std::any_of(style.masters.begin(), style.masters.end(), [&](const auto &m) {
-    return std::abs((style::body_width(m.second) - width).v) <= rounding_points;
-  });
+Pt sum(const std::vector<Pt> &parts) { return std::accumulate(parts.begin(), parts.end(), Pt{}); }
+
+/// Widths as written; those of `rest` are nought, and their places are noted.
+void read_widths(const YamlNode &node, std::vector<Pt> &into, std::vector<std::size_t> &open, Diagnostics &sink) {
+  if (node.kind != YamlNode::Kind::list)
+    sink.error(Code::wrong_kind, node.span, "a list is needed here", "lengths on paper, and rest for those that share what is left",
+               "[rest, 52mm]");
+  for (const YamlNode &item : node.items) {
+    if (item.text == rest)
+      open.push_back(into.size());
+    Pt width{};
+    if (item.text != rest && !read(item, width, sink))
+      return;
+    into.push_back(width);
+  }
 }
 
-void check_lattice(const YamlNode::Entry &entry, const style::Lattice &lattice, const style::Style &style,
-                   Diagnostics &sink) {
-  if (lattice.gutters.size() + 1 != lattice.widths.size())
+/// Fills the open widths from the body of the master, or says which sums do not agree.
+void fill_body(const YamlNode::Entry &entry, const std::string &on, Pt body, const std::vector<std::size_t> &open,
+               style::Lattice &lattice, Diagnostics &sink) {
+  const Pt written = sum(lattice.widths) + sum(lattice.gutters), left = body - written;
+  const bool agrees = open.empty() ? std::abs(left.v) <= rounding_points : left.v > 0;
+  if (!agrees) {
+    sink.error(Code::out_of_range, entry.key_span,
+               fmt::format("the columns and gutters of \"{}\" come to {:.1f} mm, the body of \"{}\" is {:.1f} mm wide", entry.key,
+                           millimetres(written), on, millimetres(body)),
+               "widths and gutters that add up to the width between the margins",
+               "rest for one column or more: they share what the others leave");
+    return;
+  }
+  for (const std::size_t at : open)
+    lattice.widths[at] = left / static_cast<double>(open.size());
+}
+
+void check_lattice(const YamlNode::Entry &entry, const std::string &on, const std::vector<std::size_t> &open,
+                   style::Lattice &lattice, const style::Style &style, Diagnostics &sink) {
+  if (lattice.gutters.size() + 1 != lattice.widths.size()) {
     sink.error(Code::out_of_range, entry.key_span,
                fmt::format("{} columns and {} gutters", lattice.widths.size(), lattice.gutters.size()),
                "one gutter fewer than columns");
-  else if (masters_are_sound(style) && !fits_a_body(lattice, style))
-    sink.error(Code::out_of_range, entry.key_span,
-               fmt::format("the columns of \"{}\" do not fill the body of any page", entry.key),
-               "widths and gutters that add up to the width between the margins");
+    return;
+  }
+  if (!known_in(style.masters, on, "a page master", entry.value.find("on")->span, sink))
+    return;
+  const Pt body = style::body_width(style.masters.at(on));
+  if (body > Pt{}) // a master that is wrong itself has been reported
+    fill_body(entry, on, body, open, lattice, sink);
 }
 
 } // namespace
@@ -87,10 +116,16 @@ void read_masters(const YamlNode &node, style::Style &into, Diagnostics &sink) {
 void read_lattices(const YamlNode &node, style::Style &into, Diagnostics &sink) {
   each_entry(node, sink, [&](const YamlNode::Entry &entry) {
     style::Lattice &lattice = into.lattices[entry.key];
+    std::vector<std::size_t> open;
+    std::string on;
     const std::size_t before = sink.errors();
-    Binding(sink).need("widths", lattice.widths).need("gutters", lattice.gutters).apply(entry.value);
+    Binding(sink)
+        .need("on", on)
+        .by("widths", true, [&](const YamlNode &n) { read_widths(n, lattice.widths, open, sink); })
+        .need("gutters", lattice.gutters)
+        .apply(entry.value);
     if (sink.errors() == before)
-      check_lattice(entry, lattice, into, sink);
+      check_lattice(entry, on, open, lattice, into, sink);
   });
 }
 

@@ -56,6 +56,8 @@ void read_tables(const YamlNode &node, style::Style &into, Diagnostics &sink) {
         .need("before", t.space_before)
         .need("after", t.space_after)
         .need("keep-rows", t.keep_rows)
+        .need("keep-group", t.keep_group)
+        .need("keep-table", t.keep_table)
         .by("abreast", false, [&](const YamlNode &n) { read_abreast(n, t.abreast, sink); })
         .apply(entry.value);
     check_text_styles(entry.value, {"head", "unit", "body", "group", "caption", "note"}, into, sink);

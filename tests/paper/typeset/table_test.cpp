@@ -71,17 +71,17 @@ TEST_CASE("a group head and both sides of a cut keep two rows") {
   const auto table = readings(2, 5);
   const auto entries = entries_of(table); // head, 5 rows, head, 5 rows
   REQUIRE(entries.size() == 12);
-  CHECK_FALSE(may_split(entries, 0, 1, 2)); // head alone
-  CHECK_FALSE(may_split(entries, 0, 2, 2)); // one row under it
-  CHECK(may_split(entries, 0, 3, 2));
-  CHECK(may_split(entries, 0, 4, 2));
-  CHECK_FALSE(may_split(entries, 0, 5, 2)); // one row left over
-  CHECK(may_split(entries, 0, 6, 2));       // between groups
-  CHECK_FALSE(may_split(entries, 0, 7, 2));
-  CHECK(split_at(entries, 0, 5, 2, false) == 4);
-  CHECK(split_at(entries, 0, 2, 2, false) == 0); // nothing: the next page
-  CHECK(split_at(entries, 0, 2, 2, true) == 2);  // an empty page: one row rather than none
-  CHECK(split_at(entries, 0, 1, 2, true) == 0);
+  CHECK_FALSE(may_split(entries, 0, 1, {2})); // head alone
+  CHECK_FALSE(may_split(entries, 0, 2, {2})); // one row under it
+  CHECK(may_split(entries, 0, 3, {2}));
+  CHECK(may_split(entries, 0, 4, {2}));
+  CHECK_FALSE(may_split(entries, 0, 5, {2})); // one row left over
+  CHECK(may_split(entries, 0, 6, {2}));       // between groups
+  CHECK_FALSE(may_split(entries, 0, 7, {2}));
+  CHECK(split_at(entries, 0, 5, {2}, false) == 4);
+  CHECK(split_at(entries, 0, 2, {2}, false) == 0); // nothing: the next page
+  CHECK(split_at(entries, 0, 2, {2}, true) == 2);  // an empty page: one row rather than none
+  CHECK(split_at(entries, 0, 1, {2}, true) == 0);
 }
 
 TEST_CASE("decimal points of a column stand under each other") {

@@ -79,8 +79,11 @@ struct Rule { std::string meaning = "rule"; };
 struct Space { std::string measure = "block-gap"; };
 struct PageBreak {};
 
-/// The table of contents; typeset fills in the pages.
-struct Contents { int depth = 2; };
+/// The table of contents, or the list of tables or of figures that have a label; typeset fills in the pages.
+struct Contents {
+  int depth = 2; ///< of headings
+  enum class Of { headings, tables, figures } of = Of::headings;
+};
 
 /// The last thing in the document; the text ends here.
 struct EndMark { Inlines text; };

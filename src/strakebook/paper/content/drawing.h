@@ -1,7 +1,6 @@
 #pragma once
 
 #include <optional>
-#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -21,6 +20,7 @@ struct Outline {
   std::vector<XY> points;
   bool closed = false;
   std::string meaning;
+  std::string target = {}; ///< its box links to this block id; may be empty. Without a meaning nothing is drawn
 };
 
 /// A symbol of fixed paper size at a place.
@@ -28,6 +28,8 @@ struct Spot {
   XY at;
   std::string meaning;
   std::string tone; ///< fill tone that replaces the meaning's own; empty: as the meaning says
+  std::string id = {};     ///< links lead here; may be empty. Without a meaning a spot is a place alone: nothing is drawn
+  std::string target = {}; ///< the symbol links to this block id; may be empty
 };
 
 enum class Anchor { left, centre, right };        ///< which part of the text stands at `at`

@@ -29,6 +29,7 @@ struct Row {
   std::string id;        ///< "mark/PW 9": links lead here; unique in the document; may be empty
   std::vector<Cell> cells;
   bool rule_after = false;
+  bool total = false;    ///< sums of the rows over it: under a rule, and never parted from the row before it
   bool changed = false;
   base::SourceSpan origin;
 };

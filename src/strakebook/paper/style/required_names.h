@@ -7,11 +7,11 @@
 /// table styles, lattices, meanings) are demanded by whoever composes it.
 namespace strakebook::style {
 
-inline constexpr std::array<std::string_view, 24> required_text_styles{
+inline constexpr std::array<std::string_view, 25> required_text_styles{
     "text",           "heading-1",        "heading-1-number", "heading-2",      "heading-2-number", "heading-3",
     "heading-3-number", "heading-4",      "heading-4-number", "figure-label",   "caption",          "note",
     "panel-title",    "photo-number",     "furniture-head",   "furniture-foot", "contents-1",       "contents-2",
-    "contents-number", "contents-page",   "end-mark",
+    "contents-number", "contents-page",   "contents-listed", "end-mark",
     "axis-number",    "axis-title",       "photo-placeholder"};
 
 inline constexpr std::array<std::string_view, 40> required_measures{
@@ -29,6 +29,7 @@ inline constexpr std::array<std::string_view, 40> required_measures{
     "photo-gap",           ///< above and below a photograph
     "photo-number-gap",    ///< between a photograph's number and its caption
     "table-pad",           ///< between a rule and the head of a table
+    "keep-table-height",   ///< of a table of few rows that is not split
     "table-gap-most",      ///< the widest gap between columns when a table is spread over its width
     "change-bar",          ///< width of the bar
     "change-bar-offset",   ///< from the left edge of the text to the left edge of the bar
@@ -39,7 +40,6 @@ inline constexpr std::array<std::string_view, 40> required_measures{
     "contents-number",     ///< width of the numbers of sections in the contents
     "contents-sub-number", ///< width of the numbers of sub-sections
     "furniture-gap",       ///< between the left and the right part of head and foot
-    "contents-group-gap",  ///< above a section in the contents that follows sub-sections
     "tick",                ///< length of a tick of an axis
     "axis-number-gap",     ///< between the end of a tick and its number
     "axis-title-gap",      ///< between the title of an axis and its first number

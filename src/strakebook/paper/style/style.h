@@ -83,6 +83,8 @@ struct TableStyle {
   std::string rule_tone, group_rule_tone, row_rule_tone;
   Pt space_before, space_after;
   int keep_rows = 2;  ///< rows that stay with a group head, and at either side of a split
+  int keep_group = 0; ///< a group of no more rows is not split if a page can hold it
+  int keep_table = 0; ///< nor a table of no more rows
   int abreast = 1;    ///< columns of the page that the table fills one after the other, each with its head
 };
 

@@ -21,12 +21,13 @@ struct Places {
   bool operator==(const Places &) const = default;
 };
 
-/// One line of the table of contents, gathered from the headings before setting begins.
+/// One line of the table of contents or of the lists of tables and figures, gathered before setting begins.
 struct ContentsLine {
-  int level = 1;
-  std::string number;
-  content::Inlines text;
-  std::string target; ///< id of the heading
+  content::Contents::Of kind = content::Contents::Of::headings;
+  int level = 1; ///< of a table or figure: one under the heading before it
+  std::string number;    ///< of a table or figure: its label
+  content::Inlines text; ///< of a table or figure: its caption
+  std::string target;    ///< id of the block
 };
 
 /// What is measured once in a round and used again on the next page (column widths of a table).

@@ -19,6 +19,18 @@ using base::Rect;
 /// Boxes of two texts may share this much: rounding of positions, not something an eye sees.
 constexpr Pt overlap_allowed{0.2};
 
+/// The box around the points of an outline.
+Rect box_of(const content::Outline &outline, const DrawingScale &scale) {
+  if (outline.points.empty()) return {};
+  base::Point low = scale.place(outline.points.front()), high = low;
+  for (const auto &point : outline.points) {
+    const base::Point at = scale.place(point);
+    low = {std::min(low.x, at.x), std::min(low.y, at.y)};
+    high = {std::max(high.x, at.x), std::max(high.y, at.y)};
+  }
+  return {low, {high.x - low.x, high.y - low.y}};
+}
+
 /// Draws elements one after the other; every label has been placed before.
 struct Drawer {
   const Brush &brush;
@@ -28,8 +40,18 @@ struct Drawer {
   const std::vector<bool> &room;  ///< of each label: whether it is drawn
   std::size_t next = 0;
 
-  void operator()(const content::Outline &outline) { draw_outline(outline, brush); }
-  void operator()(const content::Spot &spot) { draw_spot(spot, brush); }
+  void operator()(const content::Outline &outline) {
+    if (!outline.meaning.empty()) draw_outline(outline, brush);
+    if (!outline.target.empty()) link(box_of(outline, brush.scale), outline.target);
+  }
+  void operator()(const content::Spot &spot) {
+    const base::Point at = brush.scale.place(spot.at);
+    if (!spot.id.empty()) brush.out.push_back(anchor(spot.id, at));
+    if (spot.meaning.empty()) return;
+    draw_spot(spot, brush);
+    const Pt size = style::meaning_style(brush.style, spot.meaning).shape_size;
+    if (!spot.target.empty()) link({{at.x - size / 2, at.y - size / 2}, {size, size}}, spot.target);
+  }
   void operator()(const content::Span &span) { draw_span(span, brush); }
   void operator()(const content::Axis &axis) {
     draw_axis(axis, brush);
@@ -43,7 +65,11 @@ struct Drawer {
     if (label.ground != content::Label::Ground::none) draw_ground(label.ground, box, brush);
     if (!label.id.empty()) brush.out.push_back(anchor(label.id, box.at));
     show(std::move(text));
-    if (!label.target.empty()) brush.out.push_back({page::Role::link, brush.id, page::Link{box, label.target}});
+    if (!label.target.empty()) link(box, label.target);
+  }
+
+  void link(const Rect &box, const std::string &target) {
+    brush.out.push_back({page::Role::link, brush.id, page::Link{box, target}});
   }
 
   void show(PlacedText text) {
@@ -82,7 +108,7 @@ void report_outside(const std::vector<PlacedText> &texts, std::span<const Rect> 
 std::vector<Rect> sign_boxes(const content::Drawing &drawing, const DrawingScale &scale, const style::Style &style) {
   std::vector<Rect> boxes;
   for (const auto &element : drawing.elements)
-    if (const auto *spot = std::get_if<content::Spot>(&element)) {
+    if (const auto *spot = std::get_if<content::Spot>(&element); spot && !spot->meaning.empty()) {
       const Pt size = style::meaning_style(style, spot->meaning).shape_size;
       const base::Point at = scale.place(spot->at);
       boxes.push_back({{at.x - size / 2, at.y - size / 2}, {size, size}});

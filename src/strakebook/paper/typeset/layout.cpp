@@ -33,8 +33,15 @@ struct Layer {
   Outcome operator()(const content::PageBreak &) const { return Nothing{}; }
 };
 
+/// Listed with the tables or figures, so that a line of the list leads to it.
+bool labelled(const content::Block &block) {
+  const auto *table = std::get_if<content::Table>(&block.what);
+  const auto *figure = std::get_if<content::Figure>(&block.what);
+  return (table && !table->label.empty()) || (figure && !figure->label.empty());
+}
+
 void finish(Fragment &fragment, const content::Block &block, bool at_start, const Context &context) {
-  const bool is_target = !block.id.empty() || std::holds_alternative<content::Heading>(block.what);
+  const bool is_target = !block.id.empty() || std::holds_alternative<content::Heading>(block.what) || labelled(block);
   if (at_start && is_target)
     fragment.items.insert(fragment.items.begin(), anchor(context.id, {}));
   if (block.changed)

@@ -4,6 +4,7 @@
 
 #include "strakebook/base/text.h"
 #include "strakebook/paper/typeset/caption.h"
+#include "strakebook/paper/typeset/memo.h"
 #include "strakebook/paper/typeset/table_body.h"
 
 namespace strakebook::typeset {
@@ -19,7 +20,7 @@ class PartOfTable {
 public:
   PartOfTable(const content::Table &table, std::size_t from, const Region &region, const Context &context)
       : table_(table), from_(from), region_(region), context_(context),
-        look_(style::table_style(context.style, table.style)), entries_(entries_of(table)) {}
+        look_(style::table_style(context.style, table.style)), entries_(context.memo.entries_in(table)) {}
 
   Outcome laid() const {
     if (from_ > 0 && from_ >= entries_.size())
@@ -80,14 +81,29 @@ private:
   const Region &region_;
   const Context &context_;
   const style::TableStyle &look_;
-  std::vector<TableEntry> entries_;
+  const std::vector<TableEntry> &entries_;
 };
+
+/// So few rows that the table is not split, unless they are high.
+bool small(const content::Table &table, const Context &context) {
+  std::size_t rows = 0;
+  for (const auto &group : table.groups)
+    rows += group.rows.size();
+  return rows <= static_cast<std::size_t>(style::table_style(context.style, table.style).keep_table);
+}
 
 } // namespace
 
 Outcome lay_table(const content::Table &table, const Resume &from, const Region &region,
                   const Context &context) {
-  return PartOfTable(table, from.index, region, context).laid();
+  auto outcome = PartOfTable(table, from.index, region, context).laid();
+  const bool may_wait = from.at_start() && !region.empty_page() && small(table, context);
+  if (!may_wait || !std::holds_alternative<Part>(outcome))
+    return outcome;
+  const Region low{region.width, style::measure(context.style, "keep-table-height"), region.full_height};
+  if (std::holds_alternative<Whole>(PartOfTable(table, 0, low, context).laid()))
+    return NextPage{"a small table", {}, {}};
+  return outcome;
 }
 
 } // namespace strakebook::typeset

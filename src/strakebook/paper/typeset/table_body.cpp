@@ -61,7 +61,7 @@ private:
     std::size_t begin = from_;
     while (begin < entries_.size() && ends.size() < static_cast<std::size_t>(lanes_.count)) {
       const std::size_t fit = entries_that_fit(begin, room);
-      const std::size_t end = split_at(entries_, begin, fit, look_.keep_rows, room.empty_page && ends.empty());
+      const std::size_t end = split_at(entries_, begin, fit, {look_.keep_rows, look_.keep_group}, room.empty_page && ends.empty());
       if (end == begin)
         break;
       ends.push_back(end);
@@ -112,6 +112,8 @@ private:
     Fragment set = begin < entries_.size() ? top(begin, context) : set_table_head(table_, widths_, context);
     for (std::size_t i = begin; i < end; ++i) {
       const auto *row = entries_[i].row;
+      if (row && row->total)
+        add_rule(set, set.size.height, look_.rule_head, look_.rule_tone, context);
       // A change bar stands in the margin, whatever the column: its row is set for its place.
       Fragment line = row && row->changed ? set_entry(i, context) : std::move(entry(i));
       const base::Pt height = line.size.height;

@@ -17,7 +17,7 @@ using Align = content::Column::Align;
 struct Place {
   base::Pt left, width;
   Align align;
-  base::Pt point; ///< of a decimal column, from its left edge
+  base::Pt point, middle; ///< of the figures of a decimal column, from its left edge; nought: it has none
 };
 
 base::Pt shift_for(const Fragment &line, const Place &place) {
@@ -31,7 +31,11 @@ base::Pt shift_for(const Fragment &line, const Place &place) {
     return slack / 2;
   case Align::decimal: {
     const auto point = point_position(line);
-    return point ? std::max(base::Pt{}, std::min(slack, place.point - *point)) : slack;
+    if (!point && place.middle.v == 0)
+      return slack;
+    // Words and dashes stand centred under the figures.
+    const base::Pt wanted = point ? place.point - *point : place.middle - line.size.width / 2;
+    return std::max(base::Pt{}, std::min(slack, wanted));
   }
   }
   return {};
@@ -61,7 +65,8 @@ Fragment set_cell(const content::Cell &cell, const Place &place, const CellLooks
 
 Place place_of(const content::Table &table, const TableWidths &widths, std::size_t column, int across) {
   const Align align = across > 1 ? Align::left : table.columns[column].align; // words across columns of figures
-  return {widths.left[column], span_width(widths, column, across), align, widths.point[column]};
+  return {widths.left[column], span_width(widths, column, across), align, widths.point[column],
+          widths.middle[column]};
 }
 
 Context row_context(const content::Row &row, const Context &context) {

@@ -33,21 +33,29 @@ std::vector<TableEntry> entries_of(const content::Table &table) {
   return entries;
 }
 
-bool may_split(const std::vector<TableEntry> &entries, std::size_t from, std::size_t at, int keep_rows) {
+bool may_split(const std::vector<TableEntry> &entries, std::size_t from, std::size_t at, Keep keep) {
   if (at <= from || !entries[at - 1].row)
     return false;
   const int after = rows_after(entries, at);
-  return after == 0 || (rows_before(entries, from, at) >= keep_rows && after >= keep_rows);
+  if (after == 0)
+    return true;
+  if (entries[at].row->total || entries[at].group->rows.size() <= static_cast<std::size_t>(keep.group))
+    return false;
+  return rows_before(entries, from, at) >= keep.rows && after >= keep.rows;
 }
 
-std::size_t split_at(const std::vector<TableEntry> &entries, std::size_t from, std::size_t fit, int keep_rows,
+std::size_t split_at(const std::vector<TableEntry> &entries, std::size_t from, std::size_t fit, Keep keep,
                      bool empty_page) {
   if (fit == entries.size())
     return fit;
   for (std::size_t at = fit; at > from; --at)
-    if (may_split(entries, from, at, keep_rows))
+    if (may_split(entries, from, at, keep))
       return at;
-  for (std::size_t at = fit; empty_page && at > from; --at)
+  if (!empty_page)
+    return from;
+  if (keep.group > 0)
+    return split_at(entries, from, fit, {keep.rows, 0}, true);
+  for (std::size_t at = fit; at > from; --at)
     if (entries[at - 1].row)
       return at;
   return from;

@@ -190,7 +190,11 @@ TableWidths arranged(const content::Table &table, const std::vector<Need> &needs
   base::Pt x;
   for (std::size_t c = 0; c < table.columns.size(); ++c) {
     result.left.push_back(x);
-    result.point.push_back(result.width[c] - needs[c].after_point);
+    const Need &need = needs[c];
+    const base::Pt point = result.width[c] - need.after_point;
+    const bool figures_in_it = need.before_point.v > 0 || need.after_point.v > 0;
+    result.point.push_back(point);
+    result.middle.push_back(figures_in_it ? point + (need.after_point - need.before_point) / 2 : base::Pt{});
     x += result.width[c] + gap;
   }
   result.total = table.columns.empty() ? base::Pt{} : x - gap;
@@ -198,12 +202,16 @@ TableWidths arranged(const content::Table &table, const std::vector<Need> &needs
   return result;
 }
 
+bool prints_page(const content::Reference &reference) {
+  return reference.form != content::Reference::Form::text && reference.form != content::Reference::Form::label;
+}
+
 bool refers(const content::Table &table) {
   for (const auto &group : table.groups)
     for (const auto &row : group.rows)
       for (const auto &cell : row.cells)
         for (const auto &part : cell.text)
-          if (std::holds_alternative<content::Reference>(part))
+          if (const auto *reference = std::get_if<content::Reference>(&part); reference && prints_page(*reference))
             return true;
   return false;
 }
