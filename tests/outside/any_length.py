@@ -33,7 +33,8 @@ def judge_words(name, pdf, masters):
         left, top, right, bottom = printable(masters, width, height)
         for word in words:
             x0, y0, x1, y1 = ink(word)
-            expect(x0 >= left and y0 >= top and x1 <= right and y1 <= bottom, f"{name} page {number}: '{word.text}' is outside its frame")
+            if x0 < left or y0 < top or x1 > right or y1 > bottom:
+                expect(False, f"{name} page {number}: '{word.text}' is outside its frame")
         for said, other, at in overlaps(words):
             expect(False, f"{name} page {number}: '{said}' lies on '{other}' at {at[0]:.0f} {at[1]:.0f}")
 
@@ -104,7 +105,7 @@ def main():
             "names": (lambda to: long_surveys.make(to, stations=6, pictures=12, long_names=True), None),
             "letter": (lambda to: long_surveys.make(to, stations=834, house=LETTER), LETTER),
             "photos": (lambda to: long_surveys.make(to, stations=10, pictures=400, house=LETTER), LETTER),
-            "lying": (lambda to: long_surveys.make(to, stations=10, pictures=5, long_names=True, house=LYING), LYING),
+            "lying": (lambda to: long_surveys.make(to, stations=10, pictures=5, house=LYING), LYING),
             "upright": (lambda to: long_surveys.make(to, stations=10, house=UPRIGHT), UPRIGHT),
         }
         for name, (make, house) in cases.items():

@@ -26,10 +26,13 @@ def overlaps(words):
                 yield said, other, a
 
 
+def points(value):
+    return float(value.removesuffix("mm")) * 72 / 25.4
+
+
 def frame(masters, width, height):
-    """What may be printed on: between the side margins, from the running head's capitals to the foot's descenders."""
-    points_of = lambda master: [float(v[:-2]) * 72 / 25.4 for v in master["sheet"]]
-    master = next(m for m in masters.values() if all(abs(a - b) < 1 for a, b in zip(points_of(m), (width, height))))
-    points = {k: float(v[:-2]) * 72 / 25.4 for k, v in master.items() if isinstance(v, str) and v.endswith("mm")}
-    head, foot = points["head-baseline"] - 9, height - points["foot-baseline"] + 3
-    return points["left"] - SLACK, head, width - points["right"] + SLACK, foot
+    """What may be printed on: between the side margins, from the running head's capitals to the foot's descenders. Where several
+    masters have this sheet, what any of them allows."""
+    fitting = [m for m in masters.values() if all(abs(points(a) - b) < 1 for a, b in zip(m["sheet"], (width, height)))]
+    return (min(points(m["left"]) for m in fitting) - SLACK, min(points(m["head-baseline"]) for m in fitting) - 9,
+            width - min(points(m["right"]) for m in fitting) + SLACK, height - min(points(m["foot-baseline"]) for m in fitting) + 3)
