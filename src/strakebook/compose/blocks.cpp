@@ -42,7 +42,7 @@ void append(std::vector<content::Block> &to, std::vector<content::Block> more) {
     to.push_back(std::move(one));
 }
 
-content::Cell cell(Inlines text) { return {.text = std::move(text), .glyph = {}, .sign = {}}; }
+content::Cell cell(Inlines text) { return {.text = std::move(text), .glyph = {}, .sign = {}, .spoken = {}}; }
 content::Cell cell(std::string text) { return cell(content::plain(std::move(text))); }
 
 } // namespace strakebook::compose

@@ -107,6 +107,7 @@ Drawing locator_strip(const Scope &scope, const survey::Photo &photo) {
     add_spot(out, at, "looked-at");
   }
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0, mirrored ? hull.to : 0));
+  out.spoken = scope.say("photographs.strip-spoken", {{"photo", photo.id}, {"place", tied(photo.at.row, photo.at.station.raw)}});
   return out;
 }
 

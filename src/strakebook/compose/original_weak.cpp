@@ -58,6 +58,7 @@ content::Drawing which_fits(const Scope &scope, const survey::Zone &zone, const 
   out.pad_right = "nominal-right";
   out.pad_bottom = "profile-bottom";
   out.elements.emplace_back(std::move(axis));
+  out.spoken = scope.say("original.fits-spoken", {{"zone", zone.name.text}});
   return out;
 }
 

@@ -58,6 +58,8 @@ content::Row result_row(const Scope &scope, const assess::Subject &subject, cons
     cells.push_back(cell(margin_text(result, subject.band_nm)));
     content::Cell scale = cell(std::string());
     scale.glyph = nearness(result, subject.band_nm);
+    scale.glyph->spoken = scope.say("matrix.spoken", {{"margin", margin_text(result, subject.band_nm)},
+                                                      {"doubt", doubt_text(scope, subject.band_nm)}});
     cells.push_back(std::move(scale));
   }
   cells.push_back(std::move(verdict));

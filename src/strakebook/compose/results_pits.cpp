@@ -50,13 +50,21 @@ content::Row pit_row(const Scope &scope, const survey::Pit &pit, const assess::P
   const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
   const auto limit = main_limit(scope, zone.id);
   content::Cell remaining = cell(content::strong(remaining_text(scope, zone.id, result.remaining)));
-  if (result.standing) remaining.sign = verdict_meaning(result.standing->result.verdict);
+  if (result.standing) {
+    remaining.sign = verdict_meaning(result.standing->result.verdict);
+    remaining.spoken = verdict_word(scope, result.standing->result);
+  }
   content::Cell glyph = cell(std::string());
   glyph.glyph = plate_glyph({zone.original.nominal.value, pit.adjacent.value, result.remaining,
                              limit ? std::optional(limit->remaining) : std::nullopt, ramp_meaning(scope, zone, result.judged()),
                              view.widest});
+  glyph.glyph->spoken = scope.say("pits.glyph", {{"mm", remaining_text(scope, zone.id, result.remaining)},
+                                                 {"adjacent", in_mm(pit.adjacent)}});
   const bool hull = result.doubler.empty();
-  if (!hull) glyph.glyph = doubler_glyph(zone.original.nominal.value, result.remaining, view.widest);
+  if (!hull) {
+    glyph.glyph = doubler_glyph(zone.original.nominal.value, result.remaining, view.widest);
+    glyph.glyph->spoken = scope.say("results.glyph-doubler");
+  }
   std::vector<content::Cell> cells = {pit_cell(scope, pit, result), cell(pit.at.row), cell(untorn(pit.at.station.raw)), thickness_cell(pit.adjacent), thickness_cell(pit.depth),
               std::move(remaining), std::move(glyph), hull ? cell(short_mm(result.loss)) : dash_cell(scope),
               share_cell(scope, result.share), margin_cell(scope, result.standing),

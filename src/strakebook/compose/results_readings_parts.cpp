@@ -68,11 +68,14 @@ content::Cell glyph_cell(const Scope &scope, const MarkView &view) {
   if (result.used) {
     out.glyph = plate_glyph({original, result.remaining, {}, row.limit ? std::optional(row.limit->remaining) : std::nullopt,
                              ramp_meaning(scope, row.zone, result.judged()), table.widest});
+    out.glyph->spoken = scope.say("results.glyph", {{"mm", remaining_text(scope, row.zone.id, result.remaining)}});
   } else if (mark.plate == survey::Plate::doubler && !mark.repeats.empty()) {
     const Length outer = std::ranges::min_element(mark.repeats, {}, &base::Measured::value)->value;
     out.glyph = doubler_glyph(original, outer, table.widest);
+    out.glyph->spoken = scope.say("results.glyph-doubler");
   } else {
     out.glyph = unread_glyph(original, table.widest);
+    out.glyph->spoken = scope.say("results.glyph-unread");
   }
   return out;
 }

@@ -40,30 +40,30 @@ std::vector<page::Glyph> shaped(Face face, double size, const std::string &text)
 page::Page first_page() {
   page::Page page{.size = {{595.28}, {841.89}}, .frames = {}, .items = {}};
   auto &items = page.items;
-  items.push_back(item(page::Role::heading, "part/1", page::Anchor{{{68}, {90}}}));
+  items.push_back(item({}, "part/1", page::Anchor{{{68}, {90}}}));
   items.push_back(
-      item(page::Role::heading, "part/1", run(serif, 15, 68, 100, "Office of the first officer")));
-  items.push_back(item(page::Role::paragraph, "text/1",
+      item(tag(page::Role::heading), "part/1", run(serif, 15, 68, 100, "Office of the first officer")));
+  items.push_back(item(tag(page::Role::paragraph), "text/1",
                        run(serif, 9.75, 68, 126, "Plate 5\xC2\xBD mm, AV To. \xE2\x89\xA4 6\xC2\xB0 ")));
-  items.push_back(item(page::Role::label, "label/1", run(sans, 7.5, 220, 126, "station 4")));
-  items.push_back(item(page::Role::link, "link/1", page::Link{{{{68}, {118}}, {{60}, {12}}}, "part/2"}));
+  items.push_back(item(tag(page::Role::paragraph, 1), "label/1", run(sans, 7.5, 220, 126, "station 4")));
+  items.push_back(item(tag(page::Role::link), "link/1", page::Link{{{{68}, {118}}, {{60}, {12}}}, "part/2"}));
   auto turned = run(sans, 8, 60, 400, "not read");
   turned.upright = false;
   turned.colour = {0.6, 0.1, 0.1};
-  items.push_back(item(page::Role::figure, "figure/1", turned));
-  items.push_back(item(page::Role::figure, "figure/1", line(68, 200, 300, 260)));
+  items.push_back(item(tag(page::Role::figure), "figure/1", turned));
+  items.push_back(item(tag(page::Role::figure), "figure/1", line(68, 200, 300, 260)));
   items.push_back(
-      item(page::Role::figure, "photo/1", page::Picture{picture(8, 6).ref, {{{68}, {300}}, {{160}, {120}}}}));
+      item(tag(page::Role::figure, 1), "photo/1", page::Picture{picture(8, 6).ref, {{{68}, {300}}, {{160}, {120}}}}));
   return page;
 }
 
 page::Page second_page() {
   page::Page page{.size = {{841.89}, {595.28}}, .frames = {}, .items = {}};
-  page.items.push_back(item(page::Role::heading, "part/2", page::Anchor{{{60}, {80}}}));
-  page.items.push_back(item(page::Role::heading, "part/2", run(serif, 15, 60, 90, "Shell map")));
-  page.items.push_back(item(page::Role::link, "link/2", page::Link{{{{60}, {78}}, {{80}, {14}}}, "part/1"}));
+  page.items.push_back(item({}, "part/2", page::Anchor{{{60}, {80}}}));
+  page.items.push_back(item(tag(page::Role::heading, 2), "part/2", run(serif, 15, 60, 90, "Shell map")));
+  page.items.push_back(item(tag(page::Role::link, 2), "link/2", page::Link{{{{60}, {78}}, {{80}, {14}}}, "part/1"}));
   page.items.push_back(
-      item(page::Role::figure, "photo/1", page::Picture{picture(8, 6).ref, {{{60}, {120}}, {{80}, {60}}}}));
+      item(tag(page::Role::figure, 2), "photo/1", page::Picture{picture(8, 6).ref, {{{60}, {120}}, {{80}, {60}}}}));
   return page;
 }
 
@@ -95,8 +95,12 @@ page::Run run(Face face, double size, double x, double y, const std::string &tex
           .upright = true};
 }
 
-page::Item item(page::Role role, std::string id, decltype(page::Item::what) what) {
-  return {.role = role, .id = std::move(id), .what = std::move(what)};
+page::TagPath tag(page::Role role, std::int64_t key) {
+  return page::under({}, {.role = role, .key = key, .level = role == page::Role::heading ? 1 : 0});
+}
+
+page::Item item(page::TagPath tag, std::string id, decltype(page::Item::what) what) {
+  return {.tag = std::move(tag), .id = std::move(id), .what = std::move(what)};
 }
 
 page::Path line(double x1, double y1, double x2, double y2) {

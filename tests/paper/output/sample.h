@@ -15,7 +15,9 @@ enum Face { serif = 0, sans = 1 };
 
 std::vector<page::Font> fonts();
 page::Run run(Face face, double size, double x, double y, const std::string &text);
-page::Item item(page::Role role, std::string id, decltype(page::Item::what) what);
+/// An element right under the document; its key is given only where two of a role must differ.
+page::TagPath tag(page::Role role, std::int64_t key = 0);
+page::Item item(page::TagPath tag, std::string id, decltype(page::Item::what) what);
 page::Path line(double x1, double y1, double x2, double y2);
 
 /// A picture of a few coloured fields, as the photo gate would hand it over.

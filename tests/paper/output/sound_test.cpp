@@ -16,7 +16,7 @@ bool taken(decltype(page::Item::what) what) {
   one.fonts = fonts();
   one.pages = {{.size = {{200}, {100}},
                 .frames = {},
-                .items = {item(page::Role::figure, "the/item", std::move(what))}}};
+                .items = {item(tag(page::Role::figure), "the/item", std::move(what))}}};
   base::Diagnostics sink;
   bool pdf = true, png = true;
   try {

@@ -18,10 +18,10 @@ std::string svg_of(const page::Document &document, std::size_t page, output::Pic
 page::Document two_blocks() {
   auto made = document();
   made.pages.resize(1);
-  made.pages[0].items = {item(page::Role::figure, "a", run(serif, 10, 100, 200, "left")),
-                         item(page::Role::artifact, "", line(100, 210, 180, 210)),
-                         item(page::Role::figure, "a", run(serif, 10, 150, 230, "right")),
-                         item(page::Role::paragraph, "b", run(serif, 10, 100, 400, "elsewhere"))};
+  made.pages[0].items = {item(tag(page::Role::figure), "a", run(serif, 10, 100, 200, "left")),
+                         item({}, "", line(100, 210, 180, 210)),
+                         item(tag(page::Role::figure), "a", run(serif, 10, 150, 230, "right")),
+                         item(tag(page::Role::paragraph), "b", run(serif, 10, 100, 400, "elsewhere"))};
   return made;
 }
 
@@ -72,7 +72,7 @@ TEST_CASE("a block cut out of its page is its ink with a margin, and what stands
 
 TEST_CASE("a block that leaves no ink is not cut out") {
   auto made = two_blocks();
-  made.pages[0].items = {item(page::Role::artifact, "a", page::Anchor{{{10}, {10}}})};
+  made.pages[0].items = {item({}, "a", page::Anchor{{{10}, {10}}})};
   CHECK_FALSE(output::cut_out(made, 0, {"a"}, {}, {5}));
 }
 

@@ -77,8 +77,9 @@ TEST_CASE("a label carries its anchor, its link and its white ground") {
   CHECK(set.items[0].id == "figure/test");
   CHECK(set.items[1].id == "map/PW 9");
   CHECK(std::holds_alternative<page::Anchor>(set.items[1].what));
-  CHECK(set.items[2].role == page::Role::label);
+  CHECK(page::text_of(set.items[2].tag) == "figure.0/link.0");
   CHECK(std::get<page::Link>(set.items[3].what).target == "mark/PW 9");
+  CHECK(set.items[3].tag->key == set.items[2].tag->key);
 }
 
 TEST_CASE("labels of one lane that touch are pushed apart; beyond the limit they are reported once") {

@@ -38,7 +38,7 @@ std::vector<page::Item> sign(const style::Style &look, Shape shape, std::optiona
   m.stroke_width = {0.6};
   m.fill = "white";
   std::vector<page::Item> out;
-  typeset::draw_sign(m, look, {{100}, {50}}, tone, page::Role::figure, "id", out);
+  typeset::draw_sign(m, look, {{100}, {50}}, tone, {}, "id", out);
   return out;
 }
 

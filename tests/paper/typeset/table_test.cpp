@@ -14,7 +14,7 @@ content::Row row(const std::string &id, const std::vector<std::string> &cells) {
   content::Row r;
   r.id = id;
   for (const auto &cell : cells)
-    r.cells.push_back({content::plain(cell), {}, {}, 1});
+    r.cells.push_back({content::plain(cell), {}, {}, "", 1});
   return r;
 }
 
@@ -148,7 +148,7 @@ TEST_CASE("a table wider than its place is reported once; a stretching column gi
   for (int i = 0; i < 8; ++i) {
     table.columns.push_back({content::Column::Align::left, std::string(20, 'w'), {}, i == 0, {}});
     for (auto &r : table.groups[0].rows)
-      r.cells.push_back({content::plain("x"), {}, {}, 1});
+      r.cells.push_back({content::plain("x"), {}, {}, "", 1});
   }
   set(document({block(table, "table/wide")}), desk);
   CHECK(count_code(desk, Code::block_too_large) == 1);

@@ -22,6 +22,7 @@ struct Cell {
   Inlines text;
   std::optional<Drawing> glyph; ///< a small drawing instead of text
   std::string sign;             ///< meaning of a sign at the left of the text; may be empty
+  std::string spoken;    ///< what the sign says in words
   int across = 1;               ///< columns it takes
 };
 

@@ -5,18 +5,21 @@
 
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/paper/media/media.h"
+#include "strakebook/paper/output/pdf_kind.h"
 #include "strakebook/paper/output/view.h"
 #include "strakebook/paper/page/page.h"
 
 namespace strakebook::output {
 
 /// The document as the bytes of a PDF 1.7 file, written by libharu's object layer: own Type0 fonts with subsets and
-/// ToUnicode, own content streams, links, named destinations, outline, metadata. Same document, same bytes. On failure adds
+/// ToUnicode, own content streams, links, named destinations, outline, metadata, and the structure tree that the items' tags
+/// make. Same document, same bytes. On failure adds
 /// output_failed or output_too_large and returns an empty string. Pages that are not sound (a coordinate that is not finite
 /// or not on the page, and the like: sound.h), a document without pages, a link or bookmark that leads nowhere, an outline
 /// that skips a level, or a picture that is not in the store throw std::logic_error. Where an anchor's id comes twice, the
 /// first in reading order counts.
-std::string pdf(const page::Document &document, const media::ImageStore &images, base::Diagnostics &sink);
+std::string pdf(const page::Document &document, const media::ImageStore &images, base::Diagnostics &sink,
+                PdfKind kind = PdfKind::report);
 
 /// One page as a PNG file's bytes, drawn by cairo at `dpi` (above 0) from the same page data. Throws std::logic_error as
 /// pdf() does, and std::runtime_error when cairo cannot draw it (no memory, a font that cannot be opened).

@@ -4,11 +4,13 @@
 #include <optional>
 #include <stdexcept>
 
+#include "strakebook/paper/output/pdf_colour.h"
 #include "strakebook/paper/output/pdf_content.h"
 #include "strakebook/paper/output/pdf_font.h"
 #include "strakebook/paper/output/pdf_image.h"
 #include "strakebook/paper/output/pdf_metadata.h"
 #include "strakebook/paper/output/pdf_navigation.h"
+#include "strakebook/paper/output/pdf_structure.h"
 #include "strakebook/paper/output/sound.h"
 
 namespace strakebook::output {
@@ -50,19 +52,22 @@ PdfDict resources(PdfFile &file, const PageContent &content, PdfFonts &fonts, Pd
   return result.put("Font", font_names).put("XObject", picture_names);
 }
 
-std::string written(const page::Document &document, const media::ImageStore &store) {
-  PdfFile file;
+std::string written(const page::Document &document, const media::ImageStore &store, PdfKind kind) {
+  PdfFile file(kind);
+  TagTree tree;
   PdfFonts fonts(file, document.fonts);
   PdfImages images(file, store);
   std::vector<PdfDict> pages;
   for (std::size_t i = 0; i < document.pages.size(); ++i) {
     const auto &page = document.pages[i];
-    const auto content = draw_page(page, fonts.subsets);
+    const auto content = draw_page(page, static_cast<int>(i), fonts.subsets, tree);
     pages.push_back(file.add_page(page.size, content.operators));
     pages.back().put("Resources", resources(file, content, fonts, images));
   }
   fonts.write();
-  add_navigation(file, pages, document);
+  const auto links = add_navigation(file, pages, document, tree);
+  add_structure(file, pages, links, tree);
+  add_output_intent(file);
   add_metadata(file, document.metadata);
   return file.save();
 }
@@ -79,13 +84,14 @@ std::string refused(base::Code code, const char *why, base::Diagnostics &sink) {
 
 } // namespace
 
-std::string pdf(const page::Document &document, const media::ImageStore &images, base::Diagnostics &sink) {
+std::string pdf(const page::Document &document, const media::ImageStore &images, base::Diagnostics &sink,
+                PdfKind kind) {
   if (document.pages.empty())
     throw std::logic_error("a document without pages");
   for (std::size_t i = 0; i < document.pages.size(); ++i)
     require_sound(document, i);
   try {
-    return written(document, images);
+    return written(document, images, kind);
   } catch (const PdfTooLarge &failure) {
     return refused(base::Code::output_too_large, failure.what(), sink);
   } catch (const PdfFailure &failure) {

@@ -1,9 +1,12 @@
 #include "strakebook/paper/output/pdf_content.h"
 
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 #include <optional>
 
+#include "strakebook/paper/output/extent.h"
+#include "strakebook/paper/output/pdf_marks.h"
 #include "strakebook/paper/output/pdf_number.h"
 #include "strakebook/paper/output/pdf_text.h"
 
@@ -14,11 +17,27 @@ namespace {
 using base::Point;
 using base::Pt;
 
+/// More than rounding.
+bool apart(Point a, Point b) {
+  constexpr double close = 0.05;
+  return std::abs(a.x.v - b.x.v) > close || std::abs(a.y.v - b.y.v) > close;
+}
+
+bool paints(const page::Run &run) { return !run.glyphs.empty(); }
+bool paints(const page::Path &path) { return !path.steps.empty() && (path.fill || path.stroke); }
+bool paints(const page::Picture &) { return true; }
+bool paints(const page::Anchor &) { return false; }
+bool paints(const page::Link &) { return false; }
+bool paints(const page::Item &item) {
+  return std::visit([](const auto &what) { return paints(what); }, item.what);
+}
+
 /// Writes the operators of one page and remembers the graphics state they leave, so that only changes are
 /// written.
 class ContentWriter {
 public:
-  ContentWriter(Pt sheet_height, std::vector<FontSubset> &fonts) : height_(sheet_height), fonts_(fonts) {
+  ContentWriter(Pt sheet_height, std::vector<FontSubset> &fonts, PdfMarks marks)
+      : height_(sheet_height), fonts_(fonts), marks_(std::move(marks)) {
     content_.fonts.resize(fonts.size());
   }
 
@@ -33,8 +52,23 @@ public:
   void operator()(const page::Curve &step) { operation("c", {step.c1, step.c2, step.to}); }
   void operator()(const page::Close &) { operation("h", {}); }
 
+  /// Before the item is drawn.
+  void belong(const page::Item &item) {
+    if (!paints(item))
+      return marks_.see(item.tag);
+    if (item.tag && item.tag->role == page::Role::figure) {
+      const auto part = extent_of(item);
+      marks_.cover(item.tag, {{part.at.x, height_ - part.bottom()}, part.size});
+    }
+    if (!marks_.changes(item.tag))
+      return;
+    leave_text(); // text and marked content may not overlap
+    marks_.change(item.tag, content_.operators);
+  }
+
   PageContent finished() {
     leave_text();
+    marks_.end(content_.operators);
     return std::move(content_);
   }
 
@@ -58,10 +92,13 @@ private:
 
   Pt height_;
   std::vector<FontSubset> &fonts_;
+  PdfMarks marks_;
   PageContent content_;
   bool in_text_ = false;
   int font_ = -1;
   Pt size_;
+  Point pen_;        ///< where the run before ends, while in text
+  std::string last_; ///< its text
   std::optional<page::Colour> fill_;
   std::optional<page::Colour> stroke_colour_;
   std::optional<Pt> line_width_;
@@ -134,8 +171,10 @@ void ContentWriter::operation(const char *name, std::initializer_list<Point> pla
 }
 
 void ContentWriter::operator()(const page::Run &run) {
-  if (run.glyphs.empty())
+  if (!paints(run))
     return;
+  if (in_text_ && apart(pen_, run.origin) && needs_blank(last_, run.text))
+    append_blank(content_.operators, fonts_[static_cast<std::size_t>(font_)]);
   enter_text();
   set_fill(run.colour);
   set_font(run.font, run.size);
@@ -143,10 +182,15 @@ void ContentWriter::operator()(const page::Run &run) {
   place(run.origin);
   write("Tm\n");
   append_glyphs(content_.operators, run, fonts_[static_cast<std::size_t>(run.font)]);
+  Pt length;
+  for (const auto &glyph : run.glyphs)
+    length += glyph.advance;
+  pen_ = run.upright ? Point{run.origin.x + length, run.origin.y} : Point{run.origin.x, run.origin.y - length};
+  last_ = run.text;
 }
 
 void ContentWriter::operator()(const page::Path &path) {
-  if (path.steps.empty() || (!path.fill && !path.stroke))
+  if (!paints(path))
     return;
   leave_text();
   if (path.fill)
@@ -175,10 +219,12 @@ void ContentWriter::operator()(const page::Picture &picture) {
 
 } // namespace
 
-PageContent draw_page(const page::Page &page, std::vector<FontSubset> &fonts) {
-  ContentWriter writer(page.size.height, fonts);
-  for (const auto &item : page.items)
+PageContent draw_page(const page::Page &page, int page_index, std::vector<FontSubset> &fonts, TagTree &tree) {
+  ContentWriter writer(page.size.height, fonts, PdfMarks(tree, page_index));
+  for (const auto &item : page.items) {
+    writer.belong(item);
     std::visit(writer, item.what);
+  }
   return writer.finished();
 }
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "strakebook/paper/output/font_subset.h"
+#include "strakebook/paper/output/tag_tree.h"
 #include "strakebook/paper/page/page.h"
 
 namespace strakebook::output {
@@ -18,7 +19,9 @@ struct PageContent {
 
 /// Draws a sound page, giving codes in `fonts` (one for each font of the document) to what it shows.
 /// Positions are written to 0.001 pt, and glyphs stand within a ten-thousandth of the type size of where the
-/// page has them, without adding up.
-PageContent draw_page(const page::Page &page, std::vector<FontSubset> &fonts);
+/// page has them, without adding up. Where runs of one piece stand apart, on two lines or with white between, a blank
+/// that nobody sees keeps their words apart for who only hears them. Everything that paints is marked content: of the element that its tag
+/// names in `tree`, or an artifact.
+PageContent draw_page(const page::Page &page, int page_index, std::vector<FontSubset> &fonts, TagTree &tree);
 
 } // namespace strakebook::output

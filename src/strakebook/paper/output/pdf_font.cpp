@@ -92,6 +92,15 @@ int metric(const FontSubset &subset, hb_ot_metrics_tag_t tag) {
   return thousandths(subset, units);
 }
 
+/// A bit for each code, the first one highest: all of them are in the font (ISO 19005-1, 6.3.5).
+std::string all_codes(const FontSubset &subset) {
+  const auto count = subset.codes().size();
+  std::string bits(count / 8, '\xFF');
+  if (count % 8 > 0)
+    bits += static_cast<char>(0xFF00 >> (count % 8) & 0xFF);
+  return bits;
+}
+
 PdfDict descriptor(PdfFile &file, const FontSubset &subset, const std::string &name,
                    std::string_view font_bytes) {
   constexpr int symbolic = 4, italic = 64; // ISO 32000-1, table 123
@@ -106,8 +115,10 @@ PdfDict descriptor(PdfFile &file, const FontSubset &subset, const std::string &n
   // StemV is required but no reader draws with it when the font is embedded: common approximation from the
   // weight class.
   const int stem = 50 + weight * weight / (65 * 65);
-  return file.indirect_dict()
-      .name("Type", "FontDescriptor")
+  auto made = file.indirect_dict();
+  if (file.kind() == PdfKind::archival)
+    made.put("CIDSet", file.stream(all_codes(subset), Coding::deflate));
+  return made.name("Type", "FontDescriptor")
       .name("FontName", name.c_str())
       .number("Flags", symbolic | (slant != 0 ? italic : 0))
       .put("FontBBox", box)

@@ -43,17 +43,20 @@ std::string listed(std::string_view name, const char *kind, std::string_view val
                   fmt::format("</rdf:li></rdf:{}>", kind));
 }
 
-std::string xmp(const page::Metadata &about, const std::string &producer, const std::string &moment) {
+std::string xmp(const page::Metadata &about, const std::string &producer, const std::string &moment, PdfKind kind) {
   return "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
          "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n<rdf:RDF "
          "xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
          "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" "
-         "xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n"
+         "xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\" "
+         "xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n"
          "<dc:format>application/pdf</dc:format>\n" +
          in_language("dc:title", about.title) + listed("dc:creator", "Seq", about.author) +
          in_language("dc:description", about.subject) + listed("dc:language", "Bag", about.language) +
          plain("xmp:CreatorTool", about.creator) + plain("xmp:CreateDate", moment) +
          plain("xmp:ModifyDate", moment) + plain("pdf:Producer", producer) +
+         plain("pdfaid:part", kind == PdfKind::archival ? "1" : "") +
+         plain("pdfaid:conformance", kind == PdfKind::archival ? "B" : "") +
          "</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
 }
 
@@ -86,7 +89,7 @@ void add_metadata(PdfFile &file, const page::Metadata &metadata) {
   }
   const auto producer = file.producer();
   add_info(file, metadata, producer, info_moment);
-  auto packet = file.stream(xmp(metadata, producer, xmp_moment), Coding::plain);
+  auto packet = file.stream(xmp(metadata, producer, xmp_moment, file.kind()), Coding::plain);
   packet.name("Type", "Metadata").name("Subtype", "XML");
   auto catalog = file.catalog();
   catalog.put("Metadata", packet).put("ViewerPreferences", file.dict().boolean("DisplayDocTitle", true));

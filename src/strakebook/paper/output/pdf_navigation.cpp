@@ -5,6 +5,8 @@
 #include <optional>
 #include <stdexcept>
 
+#include "strakebook/paper/output/pdf_structure.h"
+
 namespace strakebook::output {
 
 namespace {
@@ -39,8 +41,10 @@ PdfDict annotation(const Targets &targets, const page::Link &link, base::Pt shee
   auto box = targets.file.array();
   box.real(link.box.at.x.v).real((sheet_height - link.box.bottom()).v);
   box.real(link.box.right().v).real((sheet_height - link.box.at.y).v);
-  return targets.file.indirect_dict()
-      .name("Type", "Annot")
+  auto made = targets.file.indirect_dict();
+  if (!link.said.empty())
+    made.text("Contents", link.said);
+  return made.name("Type", "Annot")
       .name("Subtype", "Link")
       .put("Rect", box)
       .put("Border", targets.file.array().number(0).number(0).number(0))
@@ -48,7 +52,7 @@ PdfDict annotation(const Targets &targets, const page::Link &link, base::Pt shee
       .put("Dest", targets.destination(link.target, "a link"));
 }
 
-void add_links(const Targets &targets, std::size_t page_index) {
+void add_links(const Targets &targets, std::size_t page_index, TagTree &tree, std::vector<PdfDict> &links) {
   const auto &page = targets.document.pages[page_index];
   std::optional<PdfArray> annotations;
   for (const auto &item : page.items) {
@@ -57,7 +61,10 @@ void add_links(const Targets &targets, std::size_t page_index) {
       continue;
     if (!annotations)
       annotations = targets.file.array();
-    annotations->put(annotation(targets, *link, page.size.height));
+    auto made = annotation(targets, *link, page.size.height);
+    const int number = tree.add_link(tree.element_of(item.tag), static_cast<int>(page_index));
+    annotations->put(made.number("StructParent", structure_number(targets.pages.size(), number)));
+    links.push_back(made);
   }
   if (annotations)
     targets.pages[page_index].put("Annots", *annotations);
@@ -133,6 +140,12 @@ void add_names(const Targets &targets) {
       "Names", targets.file.dict().put("Dests", targets.file.indirect_dict().put("Kids", leaves)));
 }
 
+/// 1, 2, 3, as the foot prints them.
+void add_page_labels(PdfFile &file) {
+  auto plain = file.dict().name("S", "D");
+  file.catalog().put("PageLabels", file.dict().put("Nums", file.array().number(0).put(plain)));
+}
+
 } // namespace
 
 Places places_of(const page::Document &document) {
@@ -144,12 +157,16 @@ Places places_of(const page::Document &document) {
   return places;
 }
 
-void add_navigation(PdfFile &file, std::vector<PdfDict> &pages, const page::Document &document) {
+std::vector<PdfDict> add_navigation(PdfFile &file, std::vector<PdfDict> &pages, const page::Document &document,
+                                    TagTree &tree) {
   const Targets targets{file, pages, document};
+  std::vector<PdfDict> links;
   for (std::size_t i = 0; i < pages.size(); ++i)
-    add_links(targets, i);
+    add_links(targets, i, tree, links);
   add_outline(targets);
   add_names(targets);
+  add_page_labels(file);
+  return links;
 }
 
 } // namespace strakebook::output

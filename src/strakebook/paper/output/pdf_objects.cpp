@@ -1,5 +1,6 @@
 #include "strakebook/paper/output/pdf_objects.h"
 
+#include <deque>
 #include <fmt/format.h>
 #include <hpdf.h>
 #include <hpdf_doc.h>
@@ -8,6 +9,7 @@
 #include "strakebook/base/digest.h"
 #include "strakebook/base/text.h"
 #include "strakebook/paper/output/deflate.h"
+#include "strakebook/paper/output/pdf_number.h"
 
 namespace strakebook::output {
 
@@ -29,13 +31,21 @@ HPDF_STATUS name_deflate(HPDF_Dict, HPDF_Stream to) {
   return HPDF_Stream_WriteStr(to, "/Filter /FlateDecode\012");
 }
 
+/// Entries that are kept as text, many times smaller than as objects.
+HPDF_STATUS write_entries(HPDF_Dict dict, HPDF_Stream to) {
+  const auto &text = *static_cast<const std::string *>(dict->attr);
+  return HPDF_Stream_Write(to, reinterpret_cast<const HPDF_BYTE *>(text.data()), static_cast<HPDF_UINT>(text.size()));
+}
+
 } // namespace
 
 struct PdfFile::State {
   HPDF_Doc doc = HPDF_New(nullptr, nullptr);
+  PdfKind kind;
+  std::deque<std::string> entries; ///< of dictionaries, at places that stay
   std::size_t stream_bytes = 0;
   int pages = 0;
-  State() = default;
+  explicit State(PdfKind of) : kind(of) {}
   State(const State &) = delete;
   State &operator=(const State &) = delete;
   ~State() {
@@ -44,10 +54,10 @@ struct PdfFile::State {
   }
 };
 
-PdfFile::PdfFile() : state_(std::make_unique<State>()) {
+PdfFile::PdfFile(PdfKind kind) : state_(std::make_unique<State>(kind)) {
   if (!state_->doc)
     throw PdfFailure("no memory for a PDF document");
-  state_->doc->pdf_version = HPDF_VER_17;
+  state_->doc->pdf_version = kind == PdfKind::archival ? HPDF_VER_14 : HPDF_VER_17;
 }
 
 PdfFile::~PdfFile() = default;
@@ -119,6 +129,13 @@ PdfDict PdfFile::add_page(base::Size size, std::string_view operators) {
   return {this, page};
 }
 
+PdfKind PdfFile::kind() const { return state_->kind; }
+
+std::string PdfFile::reference(const PdfDict &indirect) const {
+  constexpr HPDF_UINT32 number_bits = 0x00FFFFFF; // the rest says what kind of object it is
+  return fmt::format("{} 0 R", dict_of(indirect.object_)->header.obj_id & number_bits);
+}
+
 PdfDict PdfFile::catalog() { return {this, state_->doc->catalog}; }
 
 PdfDict PdfFile::info() { return {this, made(state_->doc->info, "the information dictionary")}; }
@@ -176,6 +193,12 @@ PdfDict &PdfDict::put(const char *key, const PdfArray &value) {
   file_->check(HPDF_Dict_Add(dict_of(object_), key, value.object_), key);
   return *this;
 }
+PdfDict &PdfDict::entries(std::string pdf) {
+  auto &kept = file_->state_->entries.emplace_back(std::move(pdf));
+  dict_of(object_)->attr = &kept;
+  dict_of(object_)->write_fn = write_entries;
+  return *this;
+}
 
 PdfArray &PdfArray::name(const char *value) {
   file_->check(HPDF_Array_AddName(array_of(object_), value), value);
@@ -229,6 +252,12 @@ std::string text_string(std::string_view utf8) {
     if (static_cast<unsigned char>(c) >= 0x80)
       return "\xFE\xFF" + utf16be(utf8);
   return std::string(utf8);
+}
+
+std::string text_literal(std::string_view utf8) {
+  std::string literal = "<";
+  append_hex(literal, text_string(utf8));
+  return literal + '>';
 }
 
 } // namespace strakebook::output

@@ -6,6 +6,7 @@
 
 #include "strakebook/base/geometry.h"
 #include "strakebook/paper/output/pdf_failure.h"
+#include "strakebook/paper/output/pdf_kind.h"
 
 /// The objects of a PDF file, and the only files that know libharu. A dictionary or array belongs to the
 /// file; a direct one may be put into one parent only, an indirect one into any number. All failures throw
@@ -25,6 +26,7 @@ public:
   PdfDict &text(const char *key, std::string_view utf8);   ///< a text string for readers
   PdfDict &put(const char *key, const PdfDict &value);
   PdfDict &put(const char *key, const PdfArray &value);
+  PdfDict &entries(std::string pdf); ///< more entries, given in PDF syntax; once, and not for a stream
 
 private:
   friend class PdfFile;
@@ -62,7 +64,7 @@ enum class Coding {
 
 class PdfFile {
 public:
-  PdfFile(); ///< PDF 1.7, empty
+  explicit PdfFile(PdfKind kind); ///< empty
   ~PdfFile();
   PdfFile(const PdfFile &) = delete;
   PdfFile &operator=(const PdfFile &) = delete;
@@ -74,6 +76,8 @@ public:
                  Coding coding); ///< indirect; more entries may be put into its dictionary
   PdfDict add_page(base::Size size, std::string_view operators); ///< the next page, drawn by these operators
 
+  PdfKind kind() const;
+  std::string reference(const PdfDict &indirect) const; ///< "12 0 R"
   PdfDict catalog();
   PdfDict info();
   std::string producer() const; ///< the writing library and its version
@@ -95,6 +99,9 @@ private:
 
 /// A text string of PDF: plain bytes where the text is ASCII, else UTF-16BE with its byte order mark.
 std::string text_string(std::string_view utf8);
+
+/// The same as it stands between the entries of a dictionary: "<FEFF00BD>".
+std::string text_literal(std::string_view utf8);
 
 /// UTF-16BE without a mark.
 std::string utf16be(std::string_view utf8);

@@ -113,4 +113,22 @@ void append_glyphs(std::string &to, const page::Run &run, FontSubset &font) {
   line.finish();
 }
 
+void append_blank(std::string &to, FontSubset &font) {
+  hb_codepoint_t glyph = 0;
+  if (!hb_font_get_nominal_glyph(font.font(), ' ', &glyph))
+    return;
+  to += "[<";
+  append_hex(to, static_cast<unsigned>(font.code_of(glyph, " ")));
+  to += ">]TJ\n";
+}
+
+bool needs_blank(std::string_view before, std::string_view after) {
+  if (before.empty() || after.empty() || before.back() == ' ' || after.front() == ' ')
+    return false;
+  for (std::string_view hyphen : {"-", "\xC2\xAD", "\xE2\x80\x90", "\xE2\x80\x91", "\xE2\x80\x93"})
+    if (before.ends_with(hyphen))
+      return before.size() > hyphen.size() && before[before.size() - hyphen.size() - 1] == ' ';
+  return true;
+}
+
 } // namespace strakebook::output

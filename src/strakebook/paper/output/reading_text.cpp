@@ -16,6 +16,10 @@ base::Point end_of(const page::Run &run) {
   return end;
 }
 
+bool in_caption(const page::TagPath &tag) {
+  return tag && (tag->role == page::Role::caption || in_caption(tag->parent));
+}
+
 class Reader {
 public:
   explicit Reader(const Spoken &spoken) : spoken_(spoken) {}
@@ -23,7 +27,7 @@ public:
   void read(const page::Item &item) {
     const auto *run = std::get_if<page::Run>(&item.what);
     const auto words = spoken_.find(item.id);
-    if (words != spoken_.end() && item.role != page::Role::caption) say_once(*words);
+    if (words != spoken_.end() && !in_caption(item.tag)) say_once(*words);
     else if (run) say(*run);
   }
   std::string finished() { return std::move(text_); }

@@ -35,40 +35,6 @@ std::string quoted(std::string_view text) {
   return result + '"';
 }
 
-std::string_view name_of(Role role) {
-  switch (role) {
-  case Role::artifact:
-    return "artifact";
-  case Role::title:
-    return "title";
-  case Role::heading:
-    return "heading";
-  case Role::paragraph:
-    return "paragraph";
-  case Role::list_item:
-    return "list-item";
-  case Role::label:
-    return "label";
-  case Role::table_head:
-    return "table-head";
-  case Role::table_cell:
-    return "table-cell";
-  case Role::table_row_head:
-    return "table-row-head";
-  case Role::caption:
-    return "caption";
-  case Role::figure:
-    return "figure";
-  case Role::note:
-    return "note";
-  case Role::link:
-    return "link";
-  case Role::toc_item:
-    return "toc-item";
-  }
-  return "?";
-}
-
 struct StepText {
   std::string operator()(const Move &s) const { return fmt::format(" M {}", text_of(s.to)); }
   std::string operator()(const Line &s) const { return fmt::format(" L {}", text_of(s.to)); }
@@ -135,7 +101,7 @@ std::string dump(const Page &page) {
   for (const auto &frame : page.frames)
     text += fmt::format("frame {} {}\n", frame.name, text_of(frame.box));
   for (const auto &item : page.items)
-    text += fmt::format("{}{}{} {}\n", name_of(item.role), item.id.empty() ? "" : " ",
+    text += fmt::format("{}{}{} {}\n", text_of(item.tag), item.id.empty() ? "" : " ",
                         item.id.empty() ? "" : quoted(item.id), std::visit(ItemText{}, item.what));
   return text;
 }

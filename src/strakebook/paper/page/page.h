@@ -8,6 +8,7 @@
 
 #include "strakebook/base/geometry.h"
 #include "strakebook/base/image_ref.h"
+#include "strakebook/paper/page/tag.h"
 
 /// The finished page as plain data: what sits where. Two backends draw it and tests read it as text.
 /// Coordinates: points, x right, y DOWN from the sheet's top left corner; text positions are baselines.
@@ -78,15 +79,13 @@ struct Anchor { Point at; };
 struct Link {
   Rect box;
   std::string target;
+  std::string said = {}; ///< what is printed in it
 };
 
-/// What an item is in the structure of the document (the tag tree is built from this later).
-enum class Role { artifact, title, heading, paragraph, list_item, label, table_head, table_cell, table_row_head, caption,
-                  figure, note, link, toc_item };
-
+/// An item that draws nothing (an empty path) still gives its element a place: the cell of a table that is left empty.
 struct Item {
-  Role role = Role::artifact;
-  std::string id; ///< block id: "mark/PW 9"; empty only for artifacts
+  TagPath tag;    ///< the element it belongs to; null: decoration
+  std::string id; ///< block id: "mark/PW 9"; empty only for decoration and furniture
   std::variant<Run, Path, Picture, Anchor, Link> what;
 };
 

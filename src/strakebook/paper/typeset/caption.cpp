@@ -14,7 +14,7 @@ Fragment with_right(Fragment left, const std::string &right, const style::TextSt
   left.size.width = width;
   if (right.empty())
     return left;
-  auto words = set_line(content::italic(right), style, {page::Role::caption, true, {}}, context);
+  auto words = set_line(content::italic(right), style, {true, {}}, repeated(context));
   const base::Pt top = left.first_baseline.v > 0 ? left.first_baseline - words.first_baseline : base::Pt{};
   if (left.first_baseline.v == 0)
     left.first_baseline = words.first_baseline;
@@ -28,7 +28,7 @@ base::Pt room_beside(const std::string &right, const style::TextStyle &style, ba
                      const Context &context) {
   if (right.empty())
     return std::min(most, width);
-  const base::Pt taken = line_width(content::italic(right), style, {page::Role::caption, true, {}}, context) +
+  const base::Pt taken = line_width(content::italic(right), style, {true, {}}, context) +
                          style::measure(context.style, "furniture-gap");
   return std::min(most, width - taken);
 }
@@ -42,7 +42,8 @@ Fragment set_caption(const std::string &label, const content::Inlines &text, con
   content::Inlines words;
   if (!label.empty()) // the label is set off by two blanks, of which one does not shrink
     words = content::strong(label) + content::plain(text.empty() ? "" : "\xC2\xA0 ");
-  auto set = set_text(std::move(words) + text, style, room, {page::Role::caption, true, {}}, context);
+  auto set = set_text(std::move(words) + text, style, room, {true, {}},
+                      tagged(context, {.role = page::Role::caption}));
   return with_right(std::move(set), right, style, width, context);
 }
 
@@ -56,8 +57,11 @@ Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextS
   const base::Pt room =
       room_beside(right, style, style::measure(context.style, "note-measure"), width, context);
   Fragment set;
-  for (const auto &note : notes)
-    stack(set, set_text(note, style, room, {page::Role::note, true, {}}, context), base::Pt{});
+  for (std::size_t i = 0; i < notes.size(); ++i)
+    stack(set,
+          set_text(notes[i], style, room, {true, {}},
+                   tagged(context, {.role = page::Role::note, .key = static_cast<std::int64_t>(i)})),
+          base::Pt{});
   return with_right(std::move(set), right, style, width, context);
 }
 

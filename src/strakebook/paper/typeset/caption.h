@@ -11,6 +11,7 @@ namespace strakebook::typeset {
 
 /// A caption with its label ("Table 11.2") in strong before it, no wider than the measure "caption-measure",
 /// and `right` (in italic, may be empty) at the right edge of `width` on the first line.
+/// `right` belongs to no element.
 Fragment set_caption(const std::string &label, const content::Inlines &text, const style::TextStyle &style,
                      const std::string &right, base::Pt width, const Context &context);
 

@@ -20,12 +20,26 @@ Context inside(const Context &parent, const content::Block &block, std::size_t i
   child.id = id_of(block, parent.id, index);
   if (block.origin.line > 0)
     child.origin = block.origin;
+  if (parent.structure != nullptr && !page::is_furniture(parent.tag))
+    child.tag = parent.structure->at(&block);
   return child;
 }
 
 Context moved(const Context &context, base::Pt by) {
   Context result = context;
   result.indent += by;
+  return result;
+}
+
+Context tagged(const Context &context, page::Tag tag) {
+  Context result = context;
+  result.tag = page::under(context.tag, std::move(tag));
+  return result;
+}
+
+Context repeated(const Context &context) {
+  Context result = context;
+  result.tag = page::furniture();
   return result;
 }
 

@@ -8,9 +8,11 @@
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/base/geometry.h"
 #include "strakebook/paper/content/document.h"
+#include "strakebook/paper/page/tag.h"
 #include "strakebook/paper/style/style.h"
 #include "strakebook/paper/typeset/font_set.h"
 #include "strakebook/paper/typeset/hyphenation.h"
+#include "strakebook/paper/typeset/structure.h"
 
 namespace strakebook::typeset {
 
@@ -49,6 +51,8 @@ struct Context {
   std::string id;          ///< of the block being set; never empty: the ids of its items
   base::SourceSpan origin; ///< of the block being set: where its diagnostics point to
   const Hyphenation *hyphenation = nullptr; ///< null: words stay whole
+  page::TagPath tag = {};  ///< the element that what is being set belongs to
+  const Structure *structure = nullptr; ///< the elements of the document's blocks
 };
 
 /// A made id for the part of `parent` at a position: "section/results/3".
@@ -62,6 +66,12 @@ Context inside(const Context &parent, const content::Block &block, std::size_t i
 
 /// The same context, moved to the right by `by`.
 Context moved(const Context &context, base::Pt by);
+
+/// The same context, for an element inside the one being set.
+Context tagged(const Context &context, page::Tag tag);
+
+/// The same context, for what stands again on a later page: it belongs to no element and leads nowhere.
+Context repeated(const Context &context);
 
 /// Adds an error at the origin of the block being set.
 void report(const Context &context, base::Code code, std::string message, std::string expected = {},

@@ -38,7 +38,7 @@ struct Drawer {
   std::vector<PlacedText> &labels;
   std::vector<PlacedText> &shown; ///< all texts that were drawn
   const std::vector<bool> &room;  ///< of each label: whether it is drawn
-  std::size_t next = 0;
+  std::size_t next = 0, shapes = 0;
 
   void operator()(const content::Outline &outline) {
     if (!outline.meaning.empty()) draw_outline(outline, brush);
@@ -65,11 +65,14 @@ struct Drawer {
     if (label.ground != content::Label::Ground::none) draw_ground(label.ground, box, brush);
     if (!label.id.empty()) brush.out.push_back(anchor(label.id, box.at));
     show(std::move(text));
-    if (!label.target.empty()) link(box, label.target);
+    if (label.target.empty()) return;
+    brush.out.push_back({label_context(label, own, context).tag, brush.id, page::Link{box, label.target, words_of(shown.back())}});
   }
 
+  /// A shape that leads somewhere is a link of its own, said by where it leads; labels have the keys before.
   void link(const Rect &box, const std::string &target) {
-    brush.out.push_back({page::Role::link, brush.id, page::Link{box, target}});
+    const auto key = static_cast<std::int64_t>(labels.size() + shapes++);
+    brush.out.push_back({tagged(context, {.role = page::Role::link, .key = key}).tag, brush.id, page::Link{box, target, target}});
   }
 
   void show(PlacedText text) {
@@ -126,8 +129,10 @@ public:
   bool find(const content::Label &label, PlacedText &text) {
     bool fits = free(label, text);
     if (!fits && label.yields && label.instead) {
+      Context own = context_;
+      if (!text.items.empty()) own.tag = text.items.front().tag;
       auto moved = placed_text(label.text, label.text_style,
-                               {scale_.place(*label.instead), content::Anchor::centre, content::Level::middle, false}, context_);
+                               {scale_.place(*label.instead), content::Anchor::centre, content::Level::middle, false}, own);
       fits = free(label, moved);
       if (fits) text = std::move(moved);
     }
@@ -177,12 +182,12 @@ Fragment draw_at(const content::Drawing &drawing, const DrawingScale &scale, con
   Fragment fragment;
   fragment.size = scale.size;
   fragment.items.reserve(drawing.elements.size());
-  Context own = context;
+  Context own = tagged(context, {.role = page::Role::figure, .spoken = drawing.spoken});
   own.id = id;
   auto labels = placed_labels(drawing, scale, own);
   const auto room = with_room(drawing, labels, scale, own);
   std::vector<PlacedText> shown;
-  const Brush brush{context.style, scale, id, fragment.items};
+  const Brush brush{context.style, scale, id, fragment.items, own.tag};
   Drawer drawer{brush, own, labels, shown, room};
   for (const auto &element : drawing.elements) std::visit(drawer, element);
   check_labels(shown, scale.size, context);

@@ -70,7 +70,7 @@ void draw_axis(const content::Axis &axis, const Brush &brush) {
     add_line(path.steps, from, outwards(axis.side, from, tick));
   }
   path.stroke = stroke_of(style::meaning_style(brush.style, "axis"), brush.style);
-  if (!path.steps.empty() && path.stroke) brush.out.push_back({page::Role::figure, brush.id, std::move(path)});
+  if (!path.steps.empty() && path.stroke) brush.out.push_back({brush.tag, brush.id, std::move(path)});
 }
 
 std::vector<PlacedText> placed_axis(const content::Axis &axis, const DrawingScale &scale, const Context &context) {

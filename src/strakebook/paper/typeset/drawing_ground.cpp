@@ -50,7 +50,7 @@ void draw_ground(Ground ground, const Rect &letters, const Brush &brush) {
   page::Path path = polyline(corners(ground, ground_box(ground, letters, brush.style)), true);
   path.fill = fill_of(meaning, brush.style);
   path.stroke = stroke_of(meaning, brush.style);
-  brush.out.push_back({page::Role::figure, brush.id, std::move(path)});
+  brush.out.push_back({brush.tag, brush.id, std::move(path)});
 }
 
 } // namespace strakebook::typeset

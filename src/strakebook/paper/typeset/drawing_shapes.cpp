@@ -18,7 +18,7 @@ using Ends = content::Span::Ends;
 constexpr double head_share = 0.3;
 
 void add(const Brush &brush, page::Path path) {
-  brush.out.push_back({page::Role::figure, brush.id, std::move(path)});
+  brush.out.push_back({brush.tag, brush.id, std::move(path)});
 }
 
 /// A direction on paper, of length 1.
@@ -111,7 +111,7 @@ void draw_spot(const content::Spot &spot, const Brush &brush) {
   std::optional<style::Tone> fill;
   if (!spot.tone.empty()) fill = style::tone(brush.style, spot.tone);
   draw_sign(style::meaning_style(brush.style, spot.meaning), brush.style, brush.scale.place(spot.at), fill,
-            page::Role::figure, brush.id, brush.out);
+            brush.tag, brush.id, brush.out);
 }
 
 void draw_span(const content::Span &span, const Brush &brush) {

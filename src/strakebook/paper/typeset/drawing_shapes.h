@@ -16,6 +16,7 @@ struct Brush {
   const DrawingScale &scale;
   const std::string &id; ///< of every item
   std::vector<page::Item> &out;
+  page::TagPath tag = {}; ///< the figure that every item belongs to
 };
 
 /// Fill and hatch when closed, then the outline itself. An outline without points draws nothing.

@@ -94,6 +94,11 @@ void push_lane(std::span<const std::size_t> members, const Lane &lane, std::vect
 
 } // namespace
 
+Context label_context(const content::Label &label, std::size_t index, const Context &context) {
+  if (label.target.empty()) return context;
+  return tagged(context, {.role = page::Role::link, .key = static_cast<std::int64_t>(index)});
+}
+
 Pt cap_height(const style::TextStyle &style, const FontSet &fonts) {
   return fonts.vertical(fonts.index_of(style.face)).cap_height * style.size.v;
 }
@@ -114,7 +119,7 @@ PlacedText placed_text(const content::Inlines &text, const std::string &text_sty
                        const Context &context) {
   if (text.empty()) return {{}, {place.at, {}}};
   const auto &style = style::text_style(context.style, text_style);
-  const TextOptions options{page::Role::label, true, {}};
+  const TextOptions options{true, {}};
   std::vector<Fragment> lines;
   for (const auto &line : split_lines(text)) lines.push_back(set_line(line, style, options, context));
   auto placed = placed_lines(std::move(lines), style, place, context);
@@ -132,8 +137,8 @@ std::vector<PlacedText> placed_labels(const content::Drawing &drawing, const Dra
     const auto *label = std::get_if<content::Label>(&element);
     if (!label) continue;
     if (!label->upwards && !label->stays && !label->text.empty()) lanes[{label->at.y, label->level}].push_back(placed.size());
-    placed.push_back(placed_text(label->text, label->text_style,
-                                 {scale.place(label->at), label->anchor, label->level, label->upwards}, context));
+    const TextPlace place{scale.place(label->at), label->anchor, label->level, label->upwards};
+    placed.push_back(placed_text(label->text, label->text_style, place, label_context(*label, placed.size(), context)));
   }
   if (lanes.empty()) return placed;
   const Lane lane{{}, scale.size.width, style::measure(context.style, "label-clear"),

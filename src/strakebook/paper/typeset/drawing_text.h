@@ -39,6 +39,10 @@ PlacedText placed_text(const content::Inlines &text, const std::string &text_sty
 std::vector<PlacedText> placed_labels(const content::Drawing &drawing, const DrawingScale &scale,
                                       const Context &context);
 
+/// The context of a label: one that leads somewhere is an element of its own inside the figure of `context`. `index`
+/// counts the labels of its drawing.
+Context label_context(const content::Label &label, std::size_t index, const Context &context);
+
 /// Height of the capitals of a text style.
 base::Pt cap_height(const style::TextStyle &style, const FontSet &fonts);
 

@@ -69,9 +69,10 @@ Fragment stacked(Fragment upper, Fragment lower, Pt width) {
 /// when both are empty.
 Fragment panel_head(const Panel &panel, Pt width, const Context &context) {
   if (panel.title.empty() && panel.title_right.empty()) return {};
-  const TextOptions options{page::Role::label, true, {}};
-  auto left = set_line(panel.title, style::text_style(context.style, "panel-title"), options, context);
-  auto right = set_line(panel.title_right, style::text_style(context.style, "figure-label"), options, context);
+  const TextOptions options{true, {}};
+  const Context words = tagged(context, {.role = page::Role::paragraph});
+  auto left = set_line(panel.title, style::text_style(context.style, "panel-title"), options, words);
+  auto right = set_line(panel.title_right, style::text_style(context.style, "figure-label"), options, words);
   Fragment head;
   head.first_baseline = std::max(left.first_baseline, right.first_baseline);
   const bool beside = left.size.width + right.size.width <= width;
@@ -117,7 +118,8 @@ Fragment set_row(const Panels &panels, std::size_t row, const Context &context) 
   Fragment set;
   for (std::size_t i = panels.first(row); i < panels.first(row + 1); ++i) {
     const Slot &slot = panels.slot_of(i);
-    Fragment panel = set_panel(panels.figure.panels[i], slot.width, panels.limit, context);
+    const Context own = tagged(context, {.role = page::Role::group, .key = static_cast<std::int64_t>(i)});
+    Fragment panel = set_panel(panels.figure.panels[i], slot.width, panels.limit, own);
     set.size.height = std::max(set.size.height, panel.size.height);
     set.size.width = std::max(set.size.width, slot.left + panel.size.width);
     append(set.items, std::move(panel), {slot.left, {}});
@@ -137,7 +139,7 @@ Fragment set_head(const content::Figure &figure, bool at_start, Pt width, const 
   if (at_start) return figure.caption_above ? set_figure_caption(figure, width, context) : Fragment{};
   const std::array fills{base::Fill{"page", std::to_string(context.page - 1)}};
   return set_caption(figure.label, {}, style::text_style(context.style, "caption"),
-                     base::filled(context.labels.continued_from, fills), width, context);
+                     base::filled(context.labels.continued_from, fills), width, repeated(context));
 }
 
 /// What stands under the last row: the caption if it is not above, and the notes.

@@ -55,7 +55,7 @@ page::Item filled_box(const base::Rect &box, page::Colour fill) {
   path.steps = {page::Move{box.at}, page::Line{{box.right(), box.at.y}},
                 page::Line{{box.right(), box.bottom()}}, page::Line{{box.at.x, box.bottom()}}, page::Close{}};
   path.fill = fill;
-  return {page::Role::artifact, {}, std::move(path)};
+  return {{}, {}, std::move(path)};
 }
 
 page::Item rule(base::Pt x0, base::Pt x1, base::Pt y, base::Pt width, page::Colour colour,
@@ -63,11 +63,13 @@ page::Item rule(base::Pt x0, base::Pt x1, base::Pt y, base::Pt width, page::Colo
   page::Path path;
   path.steps = {page::Move{{x0, y}}, page::Line{{x1, y}}};
   path.stroke = page::Stroke{width, colour, dash};
-  return {page::Role::artifact, {}, std::move(path)};
+  return {{}, {}, std::move(path)};
 }
 
+page::Item presence(const page::TagPath &tag, const std::string &id) { return {tag, id, page::Path{}}; }
+
 page::Item anchor(const std::string &id, base::Point at) {
-  return {page::Role::artifact, id, page::Anchor{at}};
+  return {{}, id, page::Anchor{at}};
 }
 
 } // namespace strakebook::typeset

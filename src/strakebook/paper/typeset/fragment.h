@@ -37,6 +37,9 @@ page::Item filled_box(const base::Rect &box, page::Colour fill);
 page::Item rule(base::Pt x0, base::Pt x1, base::Pt y, base::Pt width, page::Colour colour,
                 const std::vector<base::Pt> &dash = {});
 
+/// Nothing to see: it keeps the place of an element that is left empty.
+page::Item presence(const page::TagPath &tag, const std::string &id);
+
 /// A named place for links and the outline.
 page::Item anchor(const std::string &id, base::Point at);
 

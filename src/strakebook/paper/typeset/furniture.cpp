@@ -9,7 +9,7 @@
 namespace strakebook::typeset {
 namespace {
 
-const TextOptions options{page::Role::artifact, true, {}};
+const TextOptions options{true, {}};
 
 /// Left words take what the right ones leave, in as many lines as they need; the last lines share one
 /// baseline.

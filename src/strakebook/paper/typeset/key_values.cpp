@@ -13,10 +13,10 @@ Fragment set_entry(const content::KeyValues::Entry &entry, const style::KeyStyle
   if (!entry.id.empty())
     own.id = entry.id;
   const base::Pt left = look.label_width + look.gap;
+  const Context body = moved(tagged(own, {.role = page::Role::list_body}), left);
   auto label = set_text(content::plain(entry.label), style::text_style(context.style, look.label),
-                        look.label_width, {page::Role::label, false, {}}, own);
-  auto value =
-      set_text(entry.value, style::text_style(context.style, look.value), width - left, {}, moved(own, left));
+                        look.label_width, {}, tagged(own, {.role = page::Role::label}));
+  auto value = set_text(entry.value, style::text_style(context.style, look.value), width - left, {}, body);
   auto row = beside(std::move(label), std::move(value), left);
   if (!entry.id.empty())
     row.items.insert(row.items.begin(), anchor(entry.id, {}));
@@ -36,7 +36,9 @@ Outcome lay_key_values(const content::KeyValues &keys, const Resume &from, const
     Fragment set;
     for (std::size_t c = 0; c < columns && row * columns + c < keys.entries.size(); ++c) {
       const base::Pt left = (width + gutter) * static_cast<double>(c);
-      auto entry = set_entry(keys.entries[row * columns + c], look, width, moved(context, left));
+      const std::size_t at = row * columns + c;
+      const page::Tag item{.role = page::Role::list_item, .key = static_cast<std::int64_t>(at)};
+      auto entry = set_entry(keys.entries[at], look, width, moved(tagged(context, item), left));
       set = c == 0 ? std::move(entry) : beside(std::move(set), std::move(entry), left);
     }
     return set;

@@ -32,14 +32,12 @@ base::Pt baseline_in(const style::TextStyle &style) {
 /// its blanks.
 class Pen {
 public:
-  Pen(const style::TextStyle &style, const TextOptions &options, const Context &context,
-      const Placing &placing)
-      : style_(style), options_(options), context_(context), placing_(placing), x_(placing.start),
-        baseline_(baseline_in(style)) {}
+  Pen(const style::TextStyle &style, const Context &context, const Placing &placing)
+      : style_(style), context_(context), placing_(placing), x_(placing.start), baseline_(baseline_in(style)) {}
 
   void draw(const Piece &piece) {
-    if (piece.target != target_)
-      end_link(piece.target);
+    if (piece.target != target_ || (!target_.empty() && piece.tag != link_))
+      end_link(piece);
     if (piece.kind == Piece::Kind::sign)
       draw_sign_at_pen(piece);
     else if (!piece.shaped.glyphs.empty())
@@ -60,6 +58,8 @@ private:
     page::Run &run = run_for(piece);
     const auto offset = static_cast<std::uint32_t>(run.text.size());
     run.text += piece.text;
+    if (!target_.empty())
+      said_ += piece.text;
     const double factor = piece.kind == Piece::Kind::glue ? placing_.glue : 1;
     for (auto glyph : piece.shaped.glyphs) {
       glyph.cluster += offset;
@@ -72,7 +72,7 @@ private:
   page::Run &run_for(const Piece &piece) {
     if (open_run_) {
       auto &run = std::get<page::Run>(items_.back().what);
-      if (run.font == piece.font && run.size == piece.size && run.colour == piece.colour)
+      if (items_.back().tag == piece.tag && run.font == piece.font && run.size == piece.size && run.colour == piece.colour)
         return run;
     }
     page::Run run;
@@ -80,7 +80,7 @@ private:
     run.size = piece.size;
     run.origin = {x_, baseline_};
     run.colour = piece.colour;
-    items_.push_back({options_.role, context_.id, std::move(run)});
+    items_.push_back({piece.tag, context_.id, std::move(run)});
     open_run_ = true;
     return std::get<page::Run>(items_.back().what);
   }
@@ -90,27 +90,30 @@ private:
     const auto caps =
         context_.fonts.vertical(context_.fonts.index_of(style_.face)).cap_height * style_.size.v;
     draw_sign(meaning, context_.style, {x_ + sign_size(meaning).width / 2, baseline_ - caps / 2},
-              std::nullopt, options_.role, context_.id, items_);
+              std::nullopt, piece.tag, context_.id, items_);
     x_ += piece.width;
     open_run_ = false;
   }
 
-  void end_link(const std::string &next) {
-    if (!target_.empty() && x_ > link_from_) {
+  void end_link(const Piece &next) {
+    // What stands again on a later page leads nowhere: a link belongs to one element.
+    if (!target_.empty() && x_ > link_from_ && !page::is_furniture(link_)) {
       const base::Rect box{{link_from_, base::Pt{}}, {x_ - link_from_, style_.leading}};
-      items_.push_back({page::Role::link, context_.id, page::Link{box, target_}});
+      items_.push_back({link_, context_.id, page::Link{box, target_, std::exchange(said_, {})}});
     }
-    target_ = next;
+    said_.clear();
+    target_ = next.target;
+    link_ = next.tag;
     link_from_ = x_;
     open_run_ = false;
   }
 
   const style::TextStyle &style_;
-  const TextOptions &options_;
   const Context &context_;
   Placing placing_;
   base::Pt x_, baseline_, link_from_;
-  std::string target_;
+  std::string target_, said_; ///< of the link being drawn
+  page::TagPath link_;
   bool open_run_ = false;
   std::vector<page::Item> items_;
 };
@@ -136,8 +139,8 @@ Placing placed(const std::vector<Piece> &pieces, const LineSpan &span, const sty
 }
 
 Fragment drawn(const std::vector<Piece> &pieces, const LineSpan &span, const style::TextStyle &style,
-               const TextOptions &options, const Context &context, const Placing &placing) {
-  Pen pen(style, options, context, placing);
+               const Context &context, const Placing &placing) {
+  Pen pen(style, context, placing);
   if (span.head)
     pen.draw(pieces[*span.head].division->after);
   for (std::size_t i = span.begin; i < span.end; ++i)
@@ -170,8 +173,7 @@ Fragment set_line(const content::Inlines &text, const style::TextStyle &style, c
                   const Context &context) {
   const auto pieces = one_line(text, style, options, context);
   const base::Pt width = options.first_indent + natural_width(pieces);
-  return drawn(pieces, {.begin = 0, .end = pieces.size()}, style, options, context,
-               {options.first_indent, 1, width});
+  return drawn(pieces, {.begin = 0, .end = pieces.size()}, style, context, {options.first_indent, 1, width});
 }
 
 base::Pt line_width(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
@@ -191,7 +193,7 @@ std::vector<Fragment> set_lines(const content::Inlines &text, const style::TextS
   lines.reserve(spans.size());
   for (const auto &span : spans) {
     const base::Pt indent = lines.empty() ? options.first_indent : base::Pt{};
-    lines.push_back(drawn(pieces, span, style, options, context, placed(pieces, span, style, width, indent)));
+    lines.push_back(drawn(pieces, span, style, context, placed(pieces, span, style, width, indent)));
   }
   return lines;
 }

@@ -13,13 +13,13 @@ namespace strakebook::typeset {
 
 /// How a piece of text is set, beside its text style.
 struct TextOptions {
-  page::Role role = page::Role::paragraph;
   bool tabular = false;  ///< digits of one width: tables, figures, furniture
   base::Pt first_indent; ///< of the first line
 };
 
 /// One line, never broken (a LineBreak becomes a space). Size: its natural width and the leading of the
-/// style; the baseline stands at `first_baseline`. Items carry context.id. References are resolved and become
+/// style; the baseline stands at `first_baseline`. Items carry context.id and belong to context.tag; what leads
+/// somewhere is an element inside it, and so is a sign that says something. References are resolved and become
 /// links.
 Fragment set_line(const content::Inlines &text, const style::TextStyle &style, const TextOptions &options,
                   const Context &context);

@@ -27,7 +27,7 @@ Rect fitted(const base::ImageRef &image, Size frame) {
 
 void add_stroked(page::Path path, const std::string &meaning, const Context &context, Fragment &out) {
   path.stroke = stroke_of(style::meaning_style(context.style, meaning), context.style);
-  if (path.stroke) out.items.push_back({page::Role::figure, context.id, std::move(path)});
+  if (path.stroke) out.items.push_back({context.tag, context.id, std::move(path)});
 }
 
 /// The two diagonals of a frame, without the part that crosses a box of half the size `half` about the middle.
@@ -59,17 +59,18 @@ Pt half_width(const Fragment &text, Pt width) {
 
 /// The frame is as high as the words in it need.
 Fragment set_placeholder(const content::Photo &photo, Size frame, const Context &context) {
+  const Context own = tagged(context, {.role = page::Role::figure, .spoken = plain_text(photo.placeholder, context)});
   const Pt clear = style::measure(context.style, "photo-text-clear");
   const Pt width = frame.width - clear * 2;
   Fragment text = set_text(photo.placeholder, style::text_style(context.style, "photo-placeholder"), width,
-                           {page::Role::label, true, {}}, context);
+                           {true, {}}, own);
   frame.height = std::max(frame.height, text.size.height + clear * 2);
   Fragment out;
   out.size = frame;
   add_stroked(polyline(std::array{Point{}, Point{frame.width, {}}, Point{frame.width, frame.height},
-                                  Point{{}, frame.height}}, true), "photo-frame", context, out);
+                                  Point{{}, frame.height}}, true), "photo-frame", own, out);
   const Size half{half_width(text, width) + clear, text.size.height / 2 + clear};
-  add_stroked(diagonals(frame, photo.placeholder.empty() ? Size{} : half), "photo-diagonal", context, out);
+  add_stroked(diagonals(frame, photo.placeholder.empty() ? Size{} : half), "photo-diagonal", own, out);
   const Pt down = (frame.height - text.size.height) / 2;
   append(out.items, std::move(text), {clear, down});
   return out;
@@ -79,7 +80,8 @@ Fragment set_frame(const content::Photo &photo, Size frame, const Context &conte
   if (!photo.image) return set_placeholder(photo, frame, context);
   Fragment set;
   set.size = frame;
-  set.items.push_back({page::Role::figure, context.id, page::Picture{*photo.image, fitted(*photo.image, frame)}});
+  const Context own = tagged(context, {.role = page::Role::figure, .spoken = plain_text(photo.caption, context)});
+  set.items.push_back({own.tag, own.id, page::Picture{*photo.image, fitted(*photo.image, frame)}});
   return set;
 }
 
@@ -87,10 +89,11 @@ Fragment set_frame(const content::Photo &photo, Size frame, const Context &conte
 Fragment set_numbered_caption(const content::Photo &photo, Pt width, const Context &context) {
   const auto &number_style = style::text_style(context.style, "photo-number");
   const auto &caption_style = style::text_style(context.style, "caption");
-  auto number = set_line(content::plain(photo.number), number_style, {page::Role::caption, false, {}}, context);
+  const Context own = tagged(context, {.role = page::Role::caption});
+  auto number = set_line(content::plain(photo.number), number_style, {}, own);
   const Pt indent = std::max(style::measure(context.style, "photo-hang"),
                              number.size.width + style::measure(context.style, "photo-number-gap"));
-  auto caption = set_text(photo.caption, caption_style, width - indent, {page::Role::caption, true, {}}, context);
+  auto caption = set_text(photo.caption, caption_style, width - indent, {true, {}}, own);
   const Pt baseline = caption.first_baseline + cap_height(number_style, context.fonts) -
                       cap_height(caption_style, context.fonts);
   const Pt number_top = std::max(Pt{}, baseline - number.first_baseline);
@@ -116,7 +119,7 @@ Outcome lay_photo(const content::Photo &photo, const Region &region, const Conte
   // Not drawn until it fits, so that nothing in it is reported twice.
   if (set.size.height + gap + scale.size.height > region.height_left)
     return NextPage{reason, context.origin, context.id};
-  stack(set, draw_at(*photo.strip, scale, context, context.id), gap);
+  stack(set, draw_at(*photo.strip, scale, tagged(context, {.role = page::Role::group}), context.id), gap);
   return Whole{std::move(set)};
 }
 

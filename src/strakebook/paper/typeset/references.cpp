@@ -33,13 +33,15 @@ Places places_of(const std::vector<SetPage> &pages) {
 
 Settled settle(const content::Document &document, const style::Style &style, const FontSet &fonts, const Hyphenation &hyphenation,
                const std::vector<ContentsLine> &contents, base::Diagnostics &sink) {
+  const Structure structure = structure_of(document);
   Places places;
   Memo memo;
   for (int round = 1;; ++round) {
     base::Diagnostics found;
     memo.begin_round();
     const Context context{style,    fonts, found, places, document.names, document.labels,
-                          contents, memo,  1,     {},     "document",     {},              &hyphenation};
+                          contents, memo,  1,     {},     "document",     {},
+                          &hyphenation, {}, &structure};
     auto pages = flow(document, context);
     auto landed = places_of(pages);
     const bool stable = landed == places;

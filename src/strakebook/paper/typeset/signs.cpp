@@ -23,14 +23,14 @@ struct Pen {
   const style::MeaningStyle &meaning;
   const style::Style &style;
   std::optional<style::Tone> override_tone;
-  page::Role role;
+  const page::TagPath &tag;
   const std::string &id;
   std::vector<page::Item> &out;
 
   std::optional<page::Colour> fill() const {
     return override_tone ? std::optional(colour(*override_tone)) : fill_of(meaning, style);
   }
-  void add(page::Path path) const { out.push_back({role, id, std::move(path)}); }
+  void add(page::Path path) const { out.push_back({tag, id, std::move(path)}); }
   void filled(page::Path path) const {
     path.fill = fill();
     path.stroke = stroke_of(meaning, style);
@@ -99,9 +99,9 @@ base::Size sign_size(const style::MeaningStyle &meaning) {
 }
 
 void draw_sign(const style::MeaningStyle &meaning, const style::Style &style, Point centre,
-               std::optional<style::Tone> fill_override, page::Role role, const std::string &id,
+               std::optional<style::Tone> fill_override, const page::TagPath &tag, const std::string &id,
                std::vector<page::Item> &out) {
-  const Pen pen{meaning, style, fill_override, role, id, out};
+  const Pen pen{meaning, style, fill_override, tag, id, out};
   const Pt s = meaning.shape_size, half = s / 2;
   switch (meaning.shape) {
   case Shape::none: return;

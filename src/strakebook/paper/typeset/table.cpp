@@ -20,6 +20,7 @@ class PartOfTable {
 public:
   PartOfTable(const content::Table &table, std::size_t from, const Region &region, const Context &context)
       : table_(table), from_(from), region_(region), context_(context),
+        own_(from > 0 ? repeated(context) : context), table_context_(tagged(context, {.role = page::Role::table})),
         look_(style::table_style(context.style, table.style)), entries_(context.memo.entries_in(table)) {}
 
   Outcome laid() const {
@@ -27,7 +28,7 @@ public:
       return Nothing{};
     Fragment set = caption();
     const auto foot_on = foot(true), foot_at_end = foot(false);
-    auto body = lay_table_body(table_, entries_, from_, region_.width, room(set, foot_on, foot_at_end), context_);
+    auto body = lay_table_body(table_, entries_, from_, region_.width, room(set, foot_on, foot_at_end), table_context_);
     if (body.end == from_ && !entries_.empty())
       return NextPage{"two rows of a table with its head", {}, {}};
     stack(set, std::move(body.fragment), caption_gap());
@@ -48,8 +49,9 @@ private:
     const std::string from_page =
         from_ > 0 ? page_words(context_.labels.continued_from, context_.page - 1) : std::string();
     if (!table_.unlabelled)
-      return set_caption(table_.label, table_.caption, style, from_page, region_.width, context_);
-    return from_page.empty() ? Fragment{} : set_caption({}, {}, style, from_page, region_.width, context_);
+      return set_caption(table_.label, table_.caption, style, from_page, region_.width,
+                         from_ > 0 ? own_ : table_context_);
+    return from_page.empty() ? Fragment{} : set_caption({}, {}, style, from_page, region_.width, own_);
   }
 
   Fragment foot(bool goes_on) const {
@@ -58,7 +60,7 @@ private:
     if (table_.notes.empty() && on_page.empty())
       return {};
     return set_foot(table_.notes, style::text_style(context_.style, look_.note), on_page, region_.width,
-                    context_);
+                    own_);
   }
 
   base::Pt caption_gap() const { return style::measure(context_.style, "caption-gap"); }
@@ -80,6 +82,8 @@ private:
   std::size_t from_;
   const Region &region_;
   const Context &context_;
+  Context own_;           ///< of what stands with every part: it counts once
+  Context table_context_; ///< of the table inside the group that holds its notes too
   const style::TableStyle &look_;
   const std::vector<TableEntry> &entries_;
 };

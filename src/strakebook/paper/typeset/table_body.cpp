@@ -5,6 +5,7 @@
 
 #include "strakebook/paper/typeset/table_rows.h"
 #include "strakebook/paper/typeset/table_rules.h"
+#include "strakebook/paper/typeset/table_tags.h"
 #include "strakebook/paper/typeset/table_widths.h"
 
 namespace strakebook::typeset {
@@ -100,10 +101,10 @@ private:
   }
 
   Fragment top(std::size_t begin, const Context &context) const {
-    Fragment set = set_table_head(table_, widths_, context);
+    Fragment set = set_table_head(table_, widths_, begin > 0 ? repeated(context) : context);
     set.first_baseline = {};
     if (begin > 0 && entries_[begin].row && !entries_[begin].group->head.empty())
-      stack(set, set_group_head(table_, *entries_[begin].group, widths_, true, context), {});
+      stack(set, set_group_head(table_, *entries_[begin].group, widths_, true, repeated(context)), {});
     set.size.width = widths_.total;
     return set;
   }
@@ -128,8 +129,9 @@ private:
 
   Fragment set_entry(std::size_t i, const Context &context) const {
     const auto &one = entries_[i];
-    return one.row ? set_row(table_, *one.row, widths_, looks_, context)
-                   : set_group_head(table_, *one.group, widths_, false, context);
+    const Context row = body_row_context(context, table_, *one.group, one.row);
+    return one.row ? set_row(table_, *one.row, widths_, looks_, row)
+                   : set_group_head(table_, *one.group, widths_, false, row);
   }
 
   /// Set once, in the order in which the columns ask.

@@ -7,6 +7,7 @@
 #include "strakebook/paper/typeset/drawing.h"
 #include "strakebook/paper/typeset/line.h"
 #include "strakebook/paper/typeset/table_rules.h"
+#include "strakebook/paper/typeset/table_tags.h"
 #include "strakebook/paper/typeset/table_widths.h"
 
 namespace strakebook::typeset {
@@ -89,7 +90,7 @@ std::vector<Fragment> set_heads(const content::Table &table, const TableWidths &
       place.align = Align::right;
     content::Cell cell;
     cell.text = content::plain(units ? column.unit : column.head);
-    heads.push_back(set_cell(cell, place, looks, {page::Role::table_head, true, {}}, context));
+    heads.push_back(set_cell(cell, place, looks, {true, {}}, column_head_context(context, c, 1)));
   }
   return heads;
 }
@@ -129,8 +130,10 @@ Fragment set_row(const content::Table &table, const content::Row &row, const Tab
     if (c >= table.columns.size())
       break;
     const Place place = place_of(table, widths, c, cell.across);
-    const auto role = c == 0 ? page::Role::table_row_head : page::Role::table_cell;
-    cells.emplace_back(place, set_cell(cell, place, looks, {role, true, {}}, moved(own, place.left)));
+    const Context in_cell = moved(body_cell_context(own, c, cell.across), place.left);
+    cells.emplace_back(place, set_cell(cell, place, looks, {true, {}}, in_cell));
+    if (cells.back().second.items.empty())
+      cells.back().second.items.push_back(presence(in_cell.tag, in_cell.id));
     height = std::max(height, cells.back().second.size.height + pad);
     c += static_cast<std::size_t>(std::max(1, cell.across));
   }
@@ -150,10 +153,13 @@ Fragment set_row(const content::Table &table, const content::Row &row, const Tab
 Fragment set_table_head(const content::Table &table, const TableWidths &widths, const Context &context) {
   const auto &look = style::table_style(context.style, table.style);
   const base::Pt pad = style::measure(context.style, "table-pad");
-  auto heads = set_heads(table, widths, false, style::text_style(context.style, look.head), context);
-  auto units = set_heads(table, widths, true, style::text_style(context.style, look.unit), context);
+  const Context row = head_row_context(context);
+  auto heads = set_heads(table, widths, false, style::text_style(context.style, look.head), row);
+  auto units = set_heads(table, widths, true, style::text_style(context.style, look.unit), row);
   const base::Pt head_height = highest(heads);
   Fragment set;
+  for (std::size_t c = 0; c < heads.size(); ++c)
+    set.items.push_back(presence(column_head_context(row, c, 1).tag, context.id));
   set.size = {widths.total, pad + head_height + highest(units) + pad};
   for (std::size_t c = 0; c < heads.size(); ++c)
     append(set.items, std::move(heads[c]), {widths.left[c], pad + head_height - heads[c].size.height});
@@ -171,13 +177,13 @@ Fragment set_group_head(const content::Table &table, const content::RowGroup &gr
   set.size.width = widths.total;
   if (!group.head.empty()) {
     const auto &style = style::text_style(context.style, look.group);
-    Context own = context;
+    Context own = column_head_context(context, 0, table.columns.size());
     if (!group.id.empty())
       own.id = group.id;
     auto words = group.head;
     if (continued)
       words = std::move(words) + content::plain("\xC2\xA0 ") + content::italic(context.labels.continued);
-    auto text = set_text(words, style, widths.total, {page::Role::table_row_head, true, {}}, own);
+    auto text = set_text(words, style, widths.total, {true, {}}, own);
     set.size.height = style.space_before + text.size.height + style.space_after;
     append(set.items, std::move(text), {{}, style.space_before});
   }

@@ -15,14 +15,14 @@ struct CellLooks {
 CellLooks cell_looks(const style::TextStyle &base);
 
 /// One row without its rule: cells on one first baseline, at least a row pitch high; anchor and change bar
-/// included.
+/// included. `context` is that of the row.
 Fragment set_row(const content::Table &table, const content::Row &row, const TableWidths &widths,
                  const CellLooks &looks, const Context &context);
 
 /// Heads of the columns with their units, between the two rules of the head.
 Fragment set_table_head(const content::Table &table, const TableWidths &widths, const Context &context);
 
-/// The head of a group over its rule; `continued` when its rows began on an earlier page.
+/// The head of a group over its rule, `context` being that of its row; `continued` when its rows began on an earlier page.
 Fragment set_group_head(const content::Table &table, const content::RowGroup &group,
                         const TableWidths &widths, bool continued, const Context &context);
 

@@ -10,7 +10,7 @@
 namespace strakebook::typeset {
 namespace {
 
-const TextOptions figures{page::Role::table_cell, true, {}};
+const TextOptions figures{true, {}};
 
 /// What the cells of a column need.
 struct Need {
@@ -270,7 +270,7 @@ std::optional<base::Pt> point_position(const Fragment &line) {
 content::Inlines cell_inlines(const content::Cell &cell) {
   if (cell.sign.empty())
     return cell.text;
-  return content::Inlines{content::Sign{cell.sign, {}}} + cell.text;
+  return content::Inlines{content::Sign{cell.sign, cell.spoken}} + cell.text;
 }
 
 } // namespace strakebook::typeset

@@ -59,14 +59,15 @@ std::vector<Fragment> item_lines(const content::List &list, std::size_t index, c
                                  const Context &context) {
   const auto &style = style::text_style(context.style, list.text_style);
   const base::Pt indent = style::measure(context.style, "list-indent");
-  auto lines = set_lines(list.items[index], style, region.width - indent, {page::Role::list_item, false, {}},
-                         moved(context, indent));
+  const Context own = tagged(context, {.role = page::Role::list_item, .key = static_cast<std::int64_t>(index)});
+  auto lines = set_lines(list.items[index], style, region.width - indent, {},
+                         moved(tagged(own, {.role = page::Role::list_body}), indent));
   for (auto &line : lines)
     for (auto &item : line.items)
       translate(item, {indent, {}});
   if (!lines.empty()) {
-    auto label =
-        set_line(content::plain(item_label(list, index)), style, {page::Role::label, true, {}}, context);
+    auto label = set_line(content::plain(item_label(list, index)), style, {true, {}},
+                          tagged(own, {.role = page::Role::label}));
     auto &items = lines.front().items;
     items.insert(items.begin(), label.items.begin(), label.items.end());
   }
@@ -83,7 +84,7 @@ bool one_line_alone(const Fragment &set, std::size_t items, const content::List 
 } // namespace
 
 Outcome lay_heading(const content::Heading &heading, const Region &region, const Context &context) {
-  const TextOptions options{page::Role::heading, false, {}};
+  const TextOptions options;
   const auto &style = heading_style(heading, context.style);
   if (heading.number.empty())
     return whole_or_next(set_text(heading.text, style, region.width, options, context), region, "a heading");

@@ -43,14 +43,16 @@ public:
     pieces_.reserve(parts * 2);
   }
 
-  void operator()(const content::Text &text) { add_text(text.text, text.emphasis, {}); }
+  void operator()(const content::Text &text) { add_text(text.text, text.emphasis, {}, context_.tag); }
   void operator()(const content::Reference &reference) {
-    add_text(reference_text(reference, context_), reference.emphasis, reference.target);
+    add_text(reference_text(reference, context_), reference.emphasis, reference.target, element(page::Role::link, {}));
   }
   void operator()(const content::Sign &sign) {
     Piece piece;
     piece.kind = Piece::Kind::sign;
     piece.meaning = sign.meaning;
+    if (!sign.spoken.empty())
+      piece.tag = element(page::Role::span, sign.spoken);
     piece.width = sign_size(style::meaning_style(context_.style, sign.meaning)).width;
     pieces_.push_back(std::move(piece));
   }
@@ -79,7 +81,13 @@ private:
     return {context_.fonts.index_of(*face), colour(style::tone(context_.style, ink))};
   }
 
-  void add_text(const std::string &given, content::Emphasis emphasis, const std::string &target) {
+  page::TagPath element(page::Role role, const std::string &spoken) {
+    return page::under(context_.tag, {.role = role, .key = ++elements_, .spoken = spoken});
+  }
+
+  void add_text(const std::string &given, content::Emphasis emphasis, const std::string &target,
+                const page::TagPath &tag) {
+    tag_ = tag;
     const std::string raised = style_.capitals ? capitals(given) : std::string();
     const std::string_view text = style_.capitals ? std::string_view(raised) : std::string_view(given);
     const Look how = look(emphasis);
@@ -228,6 +236,7 @@ private:
   }
 
   void shape(Piece &piece, const Look &how) const {
+    piece.tag = tag_;
     piece.font = how.font;
     piece.colour = how.colour;
     piece.size = style_.size;
@@ -273,6 +282,8 @@ private:
   std::vector<Piece> pieces_;
   std::string earlier_, before_, current_; ///< words: the one being read, and the two before it
   std::optional<std::size_t> glue_, earlier_glue_; ///< the blanks between them
+  page::TagPath tag_;          ///< of the text being cut
+  std::int64_t elements_ = 0;  ///< made so far
 };
 
 } // namespace

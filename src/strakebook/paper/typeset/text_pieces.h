@@ -32,6 +32,7 @@ struct Piece {
   std::string target;      ///< of a reference
   std::string meaning;     ///< of a sign
   std::shared_ptr<const Division> division; ///< of a hyphen
+  page::TagPath tag;       ///< the element it belongs to
 };
 
 /// How the letters at a divided place are drawn: `before` ends the line with a hyphen, `after` begins the next

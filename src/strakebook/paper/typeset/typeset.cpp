@@ -26,7 +26,7 @@ page::Document typeset(const content::Document &document, const style::Style &st
   base::Diagnostics found;
   Context context{
       style, fonts,       found, settled.places, document.names, document.labels, contents, memo, 1,
-      {},    "furniture", {},    &hyphenation};
+      {},    "furniture", {},    &hyphenation,   page::furniture()};
   page::Document set;
   set.fonts = fonts.fonts();
   set.metadata = metadata_of(document);
