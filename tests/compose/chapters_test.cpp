@@ -182,7 +182,7 @@ TEST_CASE("cautions come by their trigger, and none can be dropped by a survey")
   CHECK(has("A doubler is a compromise.")); // D1
   CHECK_FALSE(has("Surveyed afloat."));
   CHECK_FALSE(has("Gauge in doubt."));
-  CHECK(contains(section(sample, "safety"), "Source: common practice, no published source."));
+  CHECK(contains(section(sample, "safety"), "Source, where a caution names none: common practice, no published source."));
 
   sample.survey.conditions.out_of_water->value = false;
   CHECK(has("Surveyed afloat."));

@@ -17,7 +17,7 @@ int main(int count, char **given) {
   const auto pages = set_pages(*the_case, resources, sink);
   if (!pages)
     return 1;
-  const auto bytes = output::pdf(*pages, the_case->images, sink, output::PdfKind::archival);
+  const auto bytes = output::pdf(pages->pages, the_case->images, sink, output::PdfKind::archival);
   if (bytes.empty())
     return 1;
   auto *file = std::fopen(given[2], "wb");

@@ -71,7 +71,7 @@ page::Document sheet_of(const std::vector<Sign> &signs, const typeset::FontSet &
     run.text = signs[i].text;
     run.glyphs = {signs[i].glyph};
     run.glyphs.front().cluster = 0;
-    one.items.push_back({page::Role::paragraph, "sign/" + std::to_string(i), std::move(run)});
+    one.items.push_back({page::under({}, {.role = page::Role::paragraph, .key = at}), "sign/" + std::to_string(i), std::move(run)});
   }
   sheet.pages.push_back(std::move(one));
   return sheet;

@@ -13,6 +13,13 @@ using namespace strakebook;
 
 namespace {
 
+bool in_contents(page::TagPath tag) {
+  for (; tag; tag = tag->parent)
+    if (tag->role == page::Role::contents)
+      return true;
+  return false;
+}
+
 /// One line of a text in a style: its runs, from left to right.
 struct SetLine {
   std::vector<const page::Run *> runs;
@@ -38,7 +45,7 @@ std::vector<std::vector<SetLine>> paragraphs_of(const page::Page &page, const ex
   std::map<std::pair<std::string, long>, std::map<double, SetLine>> found; // by id and left edge, by baseline
   for (const auto &item : page.items) {
     const auto *run = std::get_if<page::Run>(&item.what);
-    if (!run || item.role == page::Role::toc_item || !look.has(*run))
+    if (!run || in_contents(item.tag) || !look.has(*run))
       continue;
     auto &lines = found[{item.id, 0}];
     auto &line = lines[std::round(run->origin.y.v * 1000) / 1000];

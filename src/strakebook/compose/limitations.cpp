@@ -30,7 +30,7 @@ content::Block all(const Scope &scope, Numbering &numbering) {
 }
 
 /// Counts only: what they mean is the surveyor's to say.
-content::Block coverage(const Scope &scope) {
+std::string coverage(const Scope &scope) {
   const auto &count = scope.assessment().coverage;
   std::vector<std::string> parts;
   for (const auto &[status, number] : count.not_read)
@@ -43,20 +43,18 @@ content::Block coverage(const Scope &scope) {
                                         {"status", status_word(scope, survey::Status::rejected)}}));
   const std::string left_out =
       parts.empty() ? scope.say("limitations.none-left-out") : join_and(scope, parts);
-  return paragraph(plain(scope.say("limitations.coverage", {{"planned", std::to_string(count.planned)},
-                                                            {"read", std::to_string(count.read)},
-                                                            {"left-out", left_out}})),
-                   look::text);
+  return scope.say("limitations.coverage", {{"planned", std::to_string(count.planned)},
+                                            {"read", std::to_string(count.read)},
+                                            {"left-out", left_out}});
 }
 
-std::optional<content::Block> density(const Scope &scope) {
+std::string density(const Scope &scope) {
   const auto &per_m2 = scope.assessment().marks_per_m2;
   if (!per_m2)
-    return std::nullopt;
+    return {};
   const std::string n = base::to_text(base::round_to(*per_m2, 1));
-  return paragraph(plain(scope.assessment().spot_check ? scope.say_computed("limitations.spot-check", {{"n", n}})
-                                                       : scope.say_computed("limitations.density", {{"n", n}})),
-                   look::text);
+  return " " + (scope.assessment().spot_check ? scope.say_computed("limitations.spot-check", {{"n", n}})
+                                              : scope.say_computed("limitations.density", {{"n", n}}));
 }
 
 } // namespace
@@ -64,9 +62,7 @@ std::optional<content::Block> density(const Scope &scope) {
 content::Section limitations(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
-  out.blocks.push_back(coverage(scope));
-  if (auto more = density(scope))
-    out.blocks.push_back(std::move(*more));
+  out.blocks.push_back(paragraph(plain(coverage(scope) + density(scope)), look::text));
   if (scope.survey().limitations.empty())
     out.blocks.push_back(paragraph(not_given(scope), look::text));
   else

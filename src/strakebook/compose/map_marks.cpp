@@ -65,13 +65,13 @@ void add_words(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLi
   add_word(to, scope, plan, line, run);
 }
 
-/// The sign leads to the row of the tables, whether its figure finds room or not; the row leads to the sign.
-void cross(content::Spot &sign, std::string row) {
-  sign.id = map_id(row);
+/// The sign leads to the row of the tables, whether its figure finds room or not; the row leads to the sign on the shell's map.
+void cross(content::Spot &sign, std::string row, const MapPlan &plan) {
+  if (!plan.figures_above) sign.id = map_id(row);
   sign.target = std::move(row);
 }
 
-void add_signs(Drawing &to, const Scope &scope, const MapLine &line) {
+void add_signs(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
   const auto &zone = survey::zone_of_row(scope.survey(), line.row->id);
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) {
     const auto &mark = scope.survey().marks[i];
@@ -80,7 +80,7 @@ void add_signs(Drawing &to, const Scope &scope, const MapLine &line) {
     const auto &result = scope.assessment().marks[i];
     auto &sign = result.used ? add_spot(to, at, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()))
                              : add_spot(to, at, "unread");
-    cross(sign, mark_id(mark.id()));
+    cross(sign, mark_id(mark.id()), plan);
   }
 }
 
@@ -106,13 +106,13 @@ void add_figures(Drawing &to, const Scope &scope, const MapPlan &plan, const Map
         add_figure(to, scope, plan, line, result);
 }
 
-void add_pits(Drawing &to, const Scope &scope, const MapLine &line) {
+void add_pits(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
   for (const auto &result : scope.assessment().pits) {
     const auto &pit = scope.survey().pits[result.pit];
     if (pit.at.row != line.row->id) continue;
     const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
     const double x = metres_of(pit.at.station);
-    cross(add_spot(to, {x, line.pit_lane}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged())), pit_id(pit.id));
+    cross(add_spot(to, {x, line.pit_lane}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged())), pit_id(pit.id), plan);
     add_spot(to, {x, line.pit_lane}, "pit");
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, result.remaining)),
                             Anchor::centre, Level::middle);
@@ -128,11 +128,11 @@ Label::Ground flag_of(const survey::Photo &photo) {
   return photo.looking.text == "aft" ? Label::Ground::flag_right : Label::Ground::flag;
 }
 
-void add_photos(Drawing &to, const Scope &scope, const MapLine &line) {
+void add_photos(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
   for (const auto &photo : scope.survey().photos) {
     if (photo.at.row != line.row->id) continue;
     const double at = metres_of(photo.at.station);
-    add_place(to, {at, line.lane_above}, map_id(photo_id(photo.id)));
+    if (!plan.figures_above) add_place(to, {at, line.lane_above}, map_id(photo_id(photo.id)));
     add_box(to, {at - flag_half, line.lane_above - flag_half}, {at + flag_half, line.lane_above + flag_half}, {}).target = photo_id(photo.id);
     auto &label = add_label(to, {at, line.lane_above}, plain(photo.id), Anchor::centre, Level::middle);
     label.ground = flag_of(photo);
@@ -149,11 +149,11 @@ Label &add_name(Drawing &to, const MapPlan &plan, double y, Inlines words, Level
 
 void add_row(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
   add_line(to, {{plan.hull.from, line.y}, {plan.hull.to, line.y}}, "row-line");
-  add_signs(to, scope, line);
+  add_signs(to, scope, plan, line);
   add_figures(to, scope, plan, line);
-  add_pits(to, scope, line);
+  add_pits(to, scope, plan, line);
   add_words(to, scope, plan, line);
-  add_photos(to, scope, line);
+  add_photos(to, scope, plan, line);
 }
 
 Drawing empty_map(const Scope &scope, const MapPlan &plan) {

@@ -7,29 +7,48 @@ namespace strakebook::compose {
 
 namespace {
 
-/// Heights in rows: of the first line of a strip under its edge, of its lower edge under the last line, and of the lanes.
-struct Lanes {
-  double first_row, below_last, strip_gap, figures, pits, shared;
-};
-constexpr Lanes of_shell{0.75, 0.85, 0.25, 0.22, 0.31, 0.66}, of_zone{0.5, 0.75, 0, 0.22, 0.32, 0.58};
-constexpr double area_half = 0.42;
+// Heights in rows. On the map of the shell every row has the same lanes, and shares the one between it and the next; on the map
+// of a zone a row has only the lanes that it needs.
+constexpr double first_row = 0.75, below_last = 0.85, strip_gap = 0.25, shared_lane = 0.66, shell_area = 0.42;
+constexpr double figure_lane = 0.22, shell_pits = 0.31, zone_pits = 0.32, zone_area = 0.2;
+constexpr double over_figures = 0.32, flag_lane = 0.42, over_flags = 0.56;
+constexpr double under_signs = 0.16, word_lane = 0.32, under_words = 0.42, pit_words = 0.58, under_pits = 0.7;
 constexpr double least_area = 0.25; // half of the spacing: an area at one station still shows
 
-/// Adds the rows of one strip below `high`; the lower edge, or `high` where there are none.
-double add_strip(MapPlan &to, const Scope &scope, const Lanes &lanes, std::string_view zone, Strip strip, double high) {
-  double line = high - lanes.first_row, above = line + 1 - lanes.shared;
+/// Adds the rows of one strip of the shell below `high`; the lower edge, or `high` where there are none.
+double add_strip(MapPlan &to, const Scope &scope, Strip strip, double high) {
+  double line = high - first_row, above = line + 1 - shared_lane;
   bool any = false;
   for (const auto &row : scope.survey().rows) {
-    if (strip_of(scope, row) != strip || (!zone.empty() && row.zone != zone)) continue;
-    const double below = line - lanes.shared;
-    to.lines.push_back({&row, line, line + lanes.figures, line - lanes.pits, above, below});
+    if (strip_of(scope, row) != strip) continue;
+    const double below = line - shared_lane;
+    to.lines.push_back({&row, line, line + figure_lane, line - shell_pits, above, below});
     above = below;
     line -= 1;
     any = true;
   }
   if (!any) return high;
-  const double low = line + 1 - lanes.below_last;
+  const double low = line + 1 - below_last;
   to.strips.push_back({strip, low, high});
+  return low;
+}
+
+/// Adds one row of a zone below `high`; its lower edge.
+double add_row(MapPlan &to, const Scope &scope, const survey::Row &row, double high) {
+  const auto on_row = [&](const auto &one) { return one.at.row == row.id; };
+  const auto unread = [&](const assess::MarkResult &one) { return !one.used && scope.survey().marks[one.mark].row == row.id; };
+  const bool flags = std::ranges::any_of(scope.survey().photos, on_row), pits = std::ranges::any_of(scope.survey().pits, on_row);
+  const bool words = std::ranges::any_of(scope.assessment().marks, unread);
+  const double y = high - (flags ? over_flags : over_figures);
+  to.lines.push_back({&row, y, y + figure_lane, y - zone_pits, y + flag_lane, y - (pits ? pit_words : word_lane)});
+  return y - (pits ? under_pits : words ? under_words : under_signs);
+}
+
+double add_zone_strip(MapPlan &to, const Scope &scope, std::string_view zone, Strip strip, double high) {
+  double low = high;
+  for (const auto &row : scope.survey().rows)
+    if (strip_of(scope, row) == strip && row.zone == zone) low = add_row(to, scope, row, low);
+  if (low < high) to.strips.push_back({strip, low, high});
   return low;
 }
 
@@ -46,14 +65,14 @@ MapPlan map_plan(const Scope &scope, std::string_view zone, base::Pt drawn) {
   if (scope.survey().datum.spacing) out.spacing = metres_of(*scope.survey().datum.spacing);
   const auto &style = scope.source.house.style;
   out.sign_half = (out.hull.to - out.hull.from) * (style::meaning_style(style, "map-meets").shape_size / drawn) / 2;
-  const Lanes &lanes = zone.empty() ? of_shell : of_zone;
   out.figures_above = !zone.empty();
+  out.area_half = zone.empty() ? shell_area : zone_area;
   double y = 0;
   for (const Strip strip : {Strip::port, Strip::bottom, Strip::starboard}) {
-    const double low = add_strip(out, scope, lanes, zone, strip, y);
-    if (low < y) y = low - lanes.strip_gap;
+    const double low = zone.empty() ? add_strip(out, scope, strip, y) : add_zone_strip(out, scope, zone, strip, y);
+    if (low < y) y = zone.empty() ? low - strip_gap : low;
   }
-  out.height = -y - lanes.strip_gap;
+  out.height = zone.empty() ? -y - strip_gap : -y;
   return out;
 }
 
@@ -67,7 +86,7 @@ void add_reach(Drawing &to, const Scope &scope, const MapPlan &plan, const surve
   const auto rows = rows_of_reach(scope, reach);
   std::optional<Reach1D> run; // of neighbouring rows, from the lowest line to the highest
   const auto close = [&] {
-    if (run) add_box(to, {along.from, run->from - area_half}, {along.to, run->to + area_half}, meaning);
+    if (run) add_box(to, {along.from, run->from - plan.area_half}, {along.to, run->to + plan.area_half}, meaning);
     run.reset();
   };
   for (const auto &strip : plan.strips) {

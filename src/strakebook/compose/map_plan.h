@@ -27,6 +27,7 @@ struct MapPlan {
   double height = 0;
   double spacing = 1;   ///< metres between marks, as the survey plans them
   double sign_half = 0; ///< metres: half of a sign, as wide as it is on paper
+  double area_half = 0;  ///< rows: how far an area reaches over and under its lines
   bool figures_above = false; ///< of all marks: on the narrow map of a zone
   Reach1D hull;
 };

@@ -1,3 +1,7 @@
+#include <algorithm>
+#include <iterator>
+#include <map>
+
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/checks.h"
 #include "strakebook/compose/looks.h"
@@ -9,9 +13,19 @@ using content::operator+;
 
 namespace {
 
-content::Block caution(const Scope &scope, const house::Caution &one) {
-  const std::string source = scope.say("safety.source", {{"source", one.source}});
-  Inlines text = content::strong(one.title + ". ") + content::plain(one.text + " ") + content::soft(source);
+/// The source that most of the cautions share, said once for all of them; empty where none is shared.
+std::string usual_source(const std::vector<house::Caution> &cautions) {
+  std::map<std::string, int> counted;
+  for (const auto &one : cautions)
+    ++counted[one.source];
+  const auto most = std::ranges::max_element(counted, {}, [](const auto &entry) { return entry.second; });
+  return most == counted.end() || most->second < 2 ? std::string() : most->first;
+}
+
+content::Block caution(const Scope &scope, const house::Caution &one, const std::string &usual) {
+  Inlines text = content::strong(one.title + ". ") + content::plain(one.text);
+  if (one.source != usual)
+    text = text + content::soft(" " + scope.say("safety.source", {{"source", one.source}}));
   return block(content::Paragraph{std::move(text), look::caution, look::caution_bar}, "caution/" + one.id);
 }
 
@@ -26,10 +40,14 @@ content::Block side_by_side(std::vector<content::Block> all) {
 
 content::Section safety(const Scope &scope) {
   auto out = section_of(scope);
+  std::vector<house::Caution> shown;
+  std::ranges::copy_if(scope.wording().cautions, std::back_inserter(shown), [&](const auto &one) { return applies(scope, one); });
+  const std::string usual = usual_source(shown);
+  if (!usual.empty())
+    out.blocks.push_back(paragraph(content::plain(scope.say("safety.usual-source", {{"source", usual}})), look::lead));
   std::vector<content::Block> all;
-  for (const auto &one : scope.wording().cautions)
-    if (applies(scope, one))
-      all.push_back(caution(scope, one));
+  for (const auto &one : shown)
+    all.push_back(caution(scope, one, usual));
   out.blocks.push_back(side_by_side(std::move(all)));
   out.blocks.push_back(item_heading(scope.say("safety.jurisdiction")));
   for (const auto &text : scope.wording().jurisdiction)

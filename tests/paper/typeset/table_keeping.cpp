@@ -12,7 +12,7 @@ content::Row row(const std::string &id, const std::vector<std::string> &cells) {
   content::Row r;
   r.id = id;
   for (const auto &cell : cells)
-    r.cells.push_back({content::plain(cell), {}, {}, 1});
+    r.cells.push_back({.text = content::plain(cell)});
   return r;
 }
 
@@ -80,7 +80,8 @@ TEST_CASE("a total stands under a rule as strong as that of the head") {
   auto table = table_of({3});
   const auto rules = [&] {
     int n = 0;
-    for (const auto &item : set(document({block(table)}), desk).pages[0].items)
+    const auto pages = set(document({block(table)}), desk).pages;
+    for (const auto &item : pages[0].items)
       if (const auto *path = std::get_if<page::Path>(&item.what))
         n += path->stroke && path->stroke->width.v == 0.6;
     return n;
