@@ -53,13 +53,15 @@ TEST_CASE("the map has every mark that was used, the lowest of each row said fir
   }
 }
 
-TEST_CASE("every zone's decision has a map of its own rows and of no other") {
-  const auto sample = sample::small_survey();
+TEST_CASE("the decision on a zone with places of note has a map of its own rows and of no other") {
+  auto sample = sample::small_survey();
+  const std::string pitted = survey::zone_of_row(sample.survey, sample.survey.pits.at(0).at.row).id;
   const auto document = compose::compose(sample.source());
   for (const auto &zone : sample.survey.zones) {
     const auto *map = figure(document, "figure/zone-map/" + zone.id);
     INFO(zone.id);
-    REQUIRE(map != nullptr);
+    REQUIRE((map != nullptr || zone.id != pitted));
+    if (map == nullptr) continue;
     const auto all = labels(map->panels.at(0).drawing);
     for (const auto &result : sample.assessment.marks) {
       const auto &mark = sample.survey.marks[result.mark];

@@ -47,7 +47,7 @@ TEST_CASE("the extent is printed with its numbers, and what is not isolated with
   CHECK(contains(section(sample, "assessment"),
                  "7 % of the area; least spacing 400 mm. It takes the ladder's extensive column"));
   CHECK(contains(section(sample, "assessment"), "4.0 mm or more, and under 0.8 of the original; extensive: monitor, 12 months"));
-  CHECK(contains(section(sample, "criteria"), "no two nearer than 100 mm in one row; extensive is 15 % of the area or more"));
+  CHECK(contains(section(sample, "appendices"), "no two nearer than 100 mm in one row; extensive is 15 % of the area or more"));
 }
 
 TEST_CASE("intense pitting says how many pits were measured of those asked for") {

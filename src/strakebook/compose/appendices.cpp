@@ -70,9 +70,12 @@ content::Block source_digest(const Scope &scope, Numbering &numbering) {
 content::Block glossary(const Scope &scope) {
   const auto &terms = scope.wording().glossary;
   std::vector<Inlines> halves(2);
-  std::size_t set = 0;
+  std::size_t all = 0, set = 0; // letters
+  for (const auto &[term, meaning] : terms)
+    all += term.size() + meaning.size();
   for (const auto &[term, meaning] : terms) {
-    auto &half = halves[2 * set++ < terms.size() ? 0 : 1];
+    auto &half = halves[2 * set < all ? 0 : 1];
+    set += term.size() + meaning.size();
     half = std::move(half) +
            scope.tell("appendices.term", {{"term", content::strong(term)}, {"meaning", plain(meaning)}});
   }
@@ -88,7 +91,7 @@ content::Section appendices(const Scope &scope) {
   Numbering numbering;
   auto &to = out.blocks;
   to.push_back(
-      paragraph(scope.tell("appendices.raw-text", {{"page", page_link(section_id("results"))}}), look::text));
+      paragraph(scope.tell("appendices.raw-text", {{"page", page_link(section_id("results"))}}), look::lead));
   to.push_back(item_heading(scope.say("appendices.sources")));
   to.push_back(source_digest(scope, numbering));
   append(to, exclusions(scope, numbering));

@@ -5,6 +5,7 @@
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 #include "strakebook/compose/thickness.h"
+#include "strakebook/compose/wastage.h"
 
 namespace strakebook::compose {
 
@@ -106,6 +107,17 @@ std::string copying_words(const Scope &scope) {
                     {"source", checks.source}});
 }
 
+/// How the extent of pitting is told, and when the deepest pits are measured.
+void add_pitting_rule(const Scope &scope, Entries &entries) {
+  const auto &policy = scope.policy();
+  const std::string intense = tied(figure(policy.pitting.intense_over_percent), scope.say("voice.percent"));
+  add(entries, scope.say("appendices.rule-extent"),
+      scope.tell("appendices.rule-extent-text", {{"rule", plain(extent_rule(scope))},
+                                                 {"least", plain(std::to_string(policy.pitting.least_measured))},
+                                                 {"over", plain(intense)},
+                                                 {"source", plain(policy.pitting.source)}}));
+}
+
 } // namespace
 
 content::Block rules_used(const Scope &scope) {
@@ -118,12 +130,8 @@ content::Block rules_used(const Scope &scope) {
   add(entries, scope.say("appendices.rule-ladder"), plain(policy.ladder.source));
   add(entries, scope.say("appendices.rule-spot"),
       plain(scope.say("appendices.rule-spot-text", {{"n", figure(policy.spot_check_per_m2)}})));
-  const std::string intense = tied(figure(policy.pitting.intense_over_percent), scope.say("voice.percent"));
-  add(entries, scope.say("appendices.rule-extent"),
-      scope.tell("appendices.rule-extent-text", {{"page", page_link(section_id("criteria"))},
-                                                 {"least", plain(std::to_string(policy.pitting.least_measured))},
-                                                 {"over", plain(intense)},
-                                                 {"source", plain(policy.pitting.source)}}));
+  if (!scope.survey().pits.empty())
+    add_pitting_rule(scope, entries);
   add(entries, scope.say("appendices.rule-copying"), plain(copying_words(scope)));
   add(entries, scope.say("appendices.rule-repeats"),
       plain(unit_mm(scope, base::mm_exact(policy.repeat_spread, 1))));

@@ -4,9 +4,8 @@
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 #include "strakebook/compose/told.h"
-#include "strakebook/compose/wastage.h"
 
-/// Criteria: every limit a reader might apply, with its authority; how nearness is judged; the firm's ladder.
+/// Criteria: every limit a reader might apply, with its authority; how nearness is judged.
 namespace strakebook::compose {
 
 using content::plain;
@@ -19,6 +18,18 @@ content::Cell reason_cell(const Scope &scope, const policy::Criterion &criterion
     if (use.id == criterion.id)
       return cell(scope.tell("criteria.asked", {{"who", answer_to(scope, use.asked_by)}, {"why", answer_to(scope, use.why)}}));
   return criterion.asked_by.empty() ? cell(not_given(scope)) : cell(criterion.asked_by);
+}
+
+/// How a figure near its limit is judged, as the house's rule has it.
+std::string decision_words(const Scope &scope) {
+  const auto &rule = scope.policy().decision;
+  const base::Fill name{"rule", rule.name}, source{"source", rule.source}, band{"band", figure(rule.band)};
+  switch (rule.kind) {
+  case policy::DecisionKind::simple_acceptance: return scope.say("criteria.simple-acceptance", {name, source});
+  case policy::DecisionKind::guard_band: return scope.say("criteria.guard-band", {name, band, source});
+  case policy::DecisionKind::four_classes: return scope.say("criteria.four-classes", {name, band, source});
+  }
+  return {};
 }
 
 content::Block criteria_table(const Scope &scope, Numbering &numbering) {
@@ -35,7 +46,7 @@ content::Block criteria_table(const Scope &scope, Numbering &numbering) {
   }
   if (!rows.empty()) rows.back().rule_after = false;
   add_rows(table, std::move(rows));
-  table.notes = {plain(scope.say("criteria.strict"))};
+  table.notes = {plain(scope.say("criteria.strict")), plain(decision_words(scope) + " " + scope.say("criteria.probability"))};
   for (const auto &one : scope.assessment().criteria)
     if (one.kind == policy::CriterionKind::margin) {
       table.notes.push_back(plain(scope.say("criteria.substantial", {{"share", percent(scope, one.substantial_from)}})));
@@ -45,30 +56,6 @@ content::Block criteria_table(const Scope &scope, Numbering &numbering) {
   return block(std::move(table), "table/criteria");
 }
 
-content::Block ladder_table(const Scope &scope, Numbering &numbering) {
-  auto table = labelled_table(scope, numbering, "plain", scope.tell("criteria.ladder-caption"),
-                              {column(scope.say("criteria.when")), stretching(scope.say("criteria.isolated")), stretching(scope.say("criteria.extensive")),
-                               column(scope.say("criteria.class"))});
-  std::vector<content::Row> rows;
-  for (const auto &rung : scope.policy().ladder.rungs)
-    rows.push_back(row({cell(rung.when), cell(rung.isolated_words), cell(rung.extensive_words), cell(join_and(scope, rung.classes))}));
-  add_rows(table, std::move(rows));
-  table.notes = {plain(scope.say("criteria.ladder-note", {{"few", scope.policy().ladder.too_few_words}, {"source", scope.policy().ladder.source}}))};
-  return block(std::move(table), "table/ladder");
-}
-
-/// How a figure near its limit is judged, as the house's rule has it.
-std::string decision_words(const Scope &scope) {
-  const auto &rule = scope.policy().decision;
-  const base::Fill name{"rule", rule.name}, source{"source", rule.source}, band{"band", figure(rule.band)};
-  switch (rule.kind) {
-  case policy::DecisionKind::simple_acceptance: return scope.say("criteria.simple-acceptance", {name, source});
-  case policy::DecisionKind::guard_band: return scope.say("criteria.guard-band", {name, band, source});
-  case policy::DecisionKind::four_classes: return scope.say("criteria.four-classes", {name, band, source});
-  }
-  return {};
-}
-
 } // namespace
 
 content::Section criteria(const Scope &scope) {
@@ -76,8 +63,6 @@ content::Section criteria(const Scope &scope) {
   Numbering numbering;
   out.blocks.push_back(criteria_table(scope, numbering));
   if (!scope.assessment().workings.empty()) out.blocks.push_back(workings_table(scope, numbering));
-  out.blocks.push_back(paragraph(plain(decision_words(scope) + " " + scope.say("criteria.probability")), look::text));
-  out.blocks.push_back(paragraph(plain(scope.say("criteria.extent", {{"rule", extent_rule(scope)}})), look::text));
   out.blocks.push_back(ladder_table(scope, numbering));
   return out;
 }

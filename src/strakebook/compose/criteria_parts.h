@@ -12,4 +12,7 @@ std::string bound_words(const Scope &scope, const policy::Criterion &criterion);
 /// Working of the rule formulas, with what other readings would ask.
 content::Block workings_table(const Scope &scope, Numbering &numbering);
 
+/// The firm's ladder as a whole; decisions quote the row that they reached and lead here.
+content::Block ladder_table(const Scope &scope, Numbering &numbering);
+
 } // namespace strakebook::compose

@@ -45,7 +45,7 @@ Block ladder(const Scope &scope, const Judged &judged) {
   Inlines row = words ? scope.tell("ladder.quoted", {{"when", plain(words->when)},
                                                      {"suggests", content::italic(words->suggests)}})
                       : not_given(scope);
-  Inlines side = content::soft(scope.say("ladder.source", {{"source", scope.policy().ladder.source}}));
+  Inlines side = content::soft(scope.say("ladder.source", {{"source", scope.policy().ladder.source}}) + " ") + label_link("table/ladder");
   return beside({paragraph(row + plain(" ") + followed(scope, judged), look::text)},
                 {paragraph(std::move(side), look::side)});
 }

@@ -16,6 +16,7 @@ namespace {
 // In lanes: y runs up, one item takes one lane, and a strip is as many lanes high as it has items and one more.
 constexpr double least_lanes = 2, strip_gap = 0.7;
 constexpr double strip_height = 1.0; // of the datum drawing, which has one strip
+constexpr double stub_share = 0.05;  // of the length: an extent so short has its number before it
 constexpr double rake_room = 0.02;   // of the length: the names stand clear of the raked stem
 
 std::string strip_name(const Scope &scope, Strip strip) {
@@ -49,7 +50,9 @@ void add_extents(Drawing &to, double high, const std::vector<Extent> &items, Rea
     y -= 1;
     const double a = std::max(hull.from, item.along.from), b = std::max(a, std::min(hull.to, item.along.to));
     to.elements.emplace_back(content::Span{{a, y}, {b, y}, content::Span::Ends::ticks, "extent"});
-    auto &number = add_label(to, {(a + b) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
+    const bool stub = b - a < stub_share * (hull.to - hull.from);
+    auto &number = stub ? add_label(to, {a, y}, content::strong(item.id), Anchor::right, Level::middle)
+                        : add_label(to, {(a + b) / 2, y}, content::strong(item.id), Anchor::centre, Level::middle);
     number.ground = content::Label::Ground::chip;
     number.target = item_id(item.id);
     number.yields = true;

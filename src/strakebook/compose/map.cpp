@@ -73,9 +73,16 @@ content::Figure figure_of(const Scope &scope, Numbering &numbering) {
 
 } // namespace
 
+bool has_places_of_note(const Scope &scope, const survey::Zone &zone) {
+  const auto in_zone = [&](const std::string &row) { return survey::zone_of_row(scope.survey(), row).id == zone.id; };
+  const auto &survey = scope.survey();
+  return std::ranges::any_of(survey.pits, [&](const survey::Pit &pit) { return in_zone(pit.at.row); }) ||
+         std::ranges::any_of(survey.marks, [&](const survey::Mark &mark) { return mark.plate == survey::Plate::doubler && in_zone(mark.row); }) ||
+         std::ranges::any_of(scope.assessment().marks, [&](const assess::MarkResult &one) { return not_met(one.standing) && in_zone(survey.marks[one.mark].row); });
+}
+
 std::optional<content::Block> zone_map(const Scope &scope, Numbering &numbering, const survey::Zone &zone) {
-  const auto in_zone = [&](const survey::Mark &mark) { return survey::zone_of_row(scope.survey(), mark.row).id == zone.id; };
-  if (std::ranges::none_of(scope.survey().marks, in_zone)) return std::nullopt;
+  if (!has_places_of_note(scope, zone)) return std::nullopt;
   content::Figure out;
   out.label = next_figure(scope, numbering);
   out.caption = scope.tell("map.zone-caption", {{"zone", plain(zone.name.text)}, {"map", label_link("figure/map")}});

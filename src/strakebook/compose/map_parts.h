@@ -15,7 +15,10 @@ base::Pt map_width(const Scope &scope); ///< what the hull's length takes on the
 /// zone, split by length so that no cell gets narrower than the measure "heat-cell" on a page of this master.
 std::vector<content::Figure::Panel> maps_of_bays(const Scope &scope, std::string_view zone, const char *master);
 
-/// A figure of one zone's marks, or its bays; nullopt: it has no marks.
+/// Whether a zone has a pit, a mark on a doubler, or a mark that does not meet the limit it is measured against.
+bool has_places_of_note(const Scope &scope, const survey::Zone &zone);
+/// A figure of one zone's marks, or its bays, for the page that decides on it; nullopt where it has no places of note: the map of
+/// the shell shows all that there is.
 std::optional<content::Block> zone_map(const Scope &scope, Numbering &numbering, const survey::Zone &zone);
 
 std::string short_status(const Scope &scope, const survey::Mark &mark); ///< why a mark was not used, in a word or two
