@@ -119,8 +119,11 @@ def reading_lines(pdf, rows):
                 heads = sets[i][0]
                 if not part:
                     continue
-                if part[0].text in rows and part[0].x0 < heads["stn"].x1:
+                first = part[0].x0 < heads["stn"].x1
+                if first and part[0].text in rows:
                     row[i] = part[0].text
+                elif first and part[0].text[0].isupper():
+                    row[i] = None  # a note under the table
                 elif row[i] and NUMBER.match(part[0].text) and part[0].x1 <= heads["stn"].x1 + 1:
                     at = [w for w in part if w.x1 <= heads["stn"].x1 + 1]
                     right = heads["displayed"].x1 + 2
@@ -147,10 +150,11 @@ def printed_pits(pdf, ids):
     for _, _, words in pages(pdf):
         heads = None
         for line in lines(words):
-            found = column(line, "pit", "row", "stn", "adjacent", "depth")
+            found = column(line, "pit", "row", "stn", "adjacent", "depth", "remaining")
             heads = found or (None if line[0].text == "Table" else heads)
             if heads and not found and line[0].text in ids and line[0].x0 < heads["pit"].x1:
-                cell = {h: [w.text for w in line[1:] if w.x1 > heads[h].x0 - 6 and w.x1 <= heads[h].x1 + 2] for h in ("stn", "adjacent", "depth")}
+                near = lambda w: min(heads, key=lambda h: abs(w.x0 + w.x1 - heads[h].x0 - heads[h].x1))
+                cell = {h: [w.text for w in line[1:] if near(w) == h] for h in ("stn", "adjacent", "depth")}
                 yield line[0].text, " ".join(cell["stn"]), " ".join(cell["adjacent"]), " ".join(cell["depth"]), line[1].text
 
 
