@@ -20,7 +20,7 @@ constexpr auto epilogue =
     "  strakebook typeset survey.yaml -o out.pdf  the report\n\n"
     "Exit status: 0 written (or nothing wrong), 1 the input was refused, 2 wrong usage, 3 a file could not\n"
     "be read or written, 5 a fault of the program. Nothing but the named output is ever written, and on any\n"
-    "error it is left as it was.";
+    "error it is left as it was; of a folder of pictures, each one is whole or as it was.";
 
 void add_survey(CLI::App &command, Arguments &to) {
   command.add_option("SURVEY", to.survey, "the survey file (YAML); its readings and photographs lie beside it")

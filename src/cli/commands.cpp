@@ -1,3 +1,4 @@
+#include "cli/inputs.h"
 #include "cli/commands.h"
 
 #include <cstdio>
@@ -39,28 +40,12 @@ Exit assess(const Arguments &arguments) {
   return printed == Exit::written ? finish(sink, "text") : printed;
 }
 
-/// The output would replace something that the report is made from.
-bool is_input(const Case &the_case, const Arguments &arguments, base::Diagnostics &sink) {
-  const fs::path folder = arguments.survey.parent_path();
-  for (const auto &input : the_case.inputs) {
-    const fs::path file = input.kind == "survey" ? arguments.survey : input.kind == "layout" ? fs::path(input.path) : folder / input.path;
-    std::error_code unknown;
-    if (!fs::equivalent(file, arguments.output, unknown)) continue;
-    sink.add({.code = base::Code::output_failed,
-              .message = "the output " + arguments.output.string() + " is one of the report's own inputs",
-              .expected = "a file that the survey does not read",
-              .write = "-o " + (folder / "report.pdf").string()});
-    return true;
-  }
-  return false;
-}
-
 Exit typeset(const Arguments &arguments) {
   base::Diagnostics sink;
   const Opened opened = open_and_set(arguments, sink);
   if (opened.proof) {
     const std::string bytes = pdf_of(opened.proof->pages, *opened.the_case, sink);
-    if (sink.ok() && !is_input(*opened.the_case, arguments, sink)) base::write_atomically(arguments.output, bytes, sink);
+    if (sink.ok() && !is_input(*opened.the_case, arguments.survey, arguments.output, sink)) base::write_atomically(arguments.output, bytes, sink);
   }
   return finish(sink, arguments.format);
 }

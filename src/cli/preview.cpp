@@ -1,3 +1,4 @@
+#include "cli/inputs.h"
 #include "cli/preview.h"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ void absent_figure(const std::string &asked, const std::vector<Figure> &figures,
 
 /// By its id, or by its label as printed.
 const Figure *figure_named(const std::string &asked, const std::vector<Figure> &figures) {
-  const auto found = std::ranges::find_if(figures, [&](const Figure &f) { return f.id == asked || typed(f.label) == typed(asked); });
+  const auto found = std::ranges::find_if(figures, [&](const Figure &f) { return f.id == asked || (!f.label.empty() && typed(f.label) == typed(asked)); });
   return found == figures.end() ? nullptr : &*found;
 }
 
@@ -107,6 +108,8 @@ Drawing draw_into(PictureFolder &folder, const Arguments &arguments, base::Diagn
   if (!opened.proof) return {exit_for(sink), {}};
   const auto drawn = pictures(opened, arguments, sink);
   if (!sink.ok()) return {Exit::usage, {}};
+  for (const auto &picture : drawn)
+    if (is_input(*opened.the_case, arguments.survey, arguments.output / picture.name, sink)) return {exit_for(sink), {}};
   const auto kept = folder.keep(drawn, sink);
   return {exit_for(sink), kept};
 }

@@ -37,7 +37,7 @@ TEST_CASE("page one gives advice, the worst steel with its limit and margin, and
                        "remaining: it is met with 0.40 mm in hand; the doubt is 0.23."));
   CHECK(contains(text, "by 14 October 2028; 24 months"));
   CHECK(contains(text, "The bottom over the blocks: the hull stood on blocks."));
-  CHECK(contains(text, "Build up the pit P1\nPW 3–4\n1 April 2027"));
+  CHECK(contains(text, "Build up the pit P1\nthe owner\nPW 3–4\n1 April 2027"));
   CHECK(contains(text, "17 marks planned: 15 read, 1 rejected, 1 not read. Pits measured: 1."));
 }
 

@@ -86,11 +86,25 @@ def judge_words(binary, survey, work):
         expect(title in page["title"] and title in page["desc"], f"the words are told: {page['title']}")
 
 
+def judge_inputs(binary, survey, work):
+    """A picture that would replace a photograph of the survey is refused, and the photograph stays."""
+    folder_of = work / "inputs"
+    shutil.copytree(survey.parent, folder_of)
+    old = next(p for p in sorted((folder_of / "photos").iterdir()))
+    shutil.move(old, folder_of / "photos/page-001.png")
+    text = (folder_of / "survey.yaml").read_text().replace(f"photos/{old.name}", "photos/page-001.png")
+    (folder_of / "survey.yaml").write_text(text)
+    before = (folder_of / "photos/page-001.png").read_bytes()
+    done = preview(binary, folder_of / "survey.yaml", folder_of / "photos", "--pages", "1")
+    expect(done.returncode == 3, f"an input is not drawn over: {done.returncode} {done.stderr[:300]}")
+    expect((folder_of / "photos/page-001.png").read_bytes() == before, "the photograph is as it was")
+
+
 def main():
     binary, root = program()
     survey = root / "example-surveys/thick-bottom/survey.yaml"
     with folder() as work:
-        for judge in (judge_choice, judge_figure, judge_bytes, judge_words):
+        for judge in (judge_choice, judge_figure, judge_bytes, judge_words, judge_inputs):
             judge(binary, survey, Path(work))
     finish("preview_figures")
 

@@ -30,6 +30,7 @@ def read(path):
     inside |= {p for c in root.iter(f"{SVG}clipPath") for p in c.iter(f"{SVG}path")}
     glyphs = [(float(u.get("x")), float(u.get("y")), outlines[u.get(f"{XLINK}href")[1:]])
               for u in root.iter(f"{SVG}use") if u.get(f"{XLINK}href", "")[1:] in outlines]
+    glyphs = [glyph for glyph in glyphs if glyph[2]]  # blanks have no outline
     paths = [box(p.get("d"), matrix_of(p)) for p in root.iter(f"{SVG}path") if p not in inside]
     text = {tag: (root.findtext(f"{SVG}{tag}") or "") for tag in ("title", "desc")}
     size = tuple(float(root.get(k).removesuffix("pt")) for k in ("width", "height"))

@@ -161,7 +161,7 @@ class Tagged:
                 self.faults.append("a page whose links are not reached in the order of the tree")
         objects = [e for owners in self.linked.values() for e in owners]
         for link in self.document.all("/Link"):
-            if link not in objects or not link.text().strip():
+            if link not in objects or not (link.text().strip() or string(link.node.get("/Alt")).strip()):
                 self.faults.append(f"a Link element without a link or without text: {link.text()!r}")
         if self.linked.keys() - seen:
             self.faults.append("the tree has a link that no page has")

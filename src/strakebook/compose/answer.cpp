@@ -42,7 +42,7 @@ Inlines purpose_line(const Scope &scope) {
                                    {"purpose", answer_to(scope, s.instructions.purpose)},
                                    {"surveyor", answer_to(scope, s.surveyor.name)},
                                    {"qualification", answer_to(scope, s.surveyor.qualification)},
-                                   {"page", page_link(section_id("basis"))}});
+                                   {"page", page_link("signature")}});
 }
 
 Block particulars(const Scope &scope) {

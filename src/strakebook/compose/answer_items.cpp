@@ -22,7 +22,7 @@ content::Row item_row(const Scope &scope, const survey::Recommendation &item) {
   Inlines deadline = item.by                 ? plain(date(scope, item.by->value))
                      : item.deadline.given() ? prose(scope, item.deadline.text)
                                              : not_given(scope);
-  return row({cell(content::strong(item.id)), cell(item.klass), cell(link(target, item.title.text)),
+  return row({cell(content::strong(item.id)), cell(item.klass), cell(link(target, item.title.text)), cell(answer_to(scope, item.binds)),
               cell(reach_words(scope, item.at)), cell(std::move(deadline)), cell(page_link(target))});
 }
 
@@ -38,8 +38,8 @@ std::vector<Block> items(const Scope &scope) {
   std::ranges::stable_sort(all, {}, &survey::Recommendation::klass);
   auto table = unlabelled_table(look::items_table,
                                 {column({}), column(scope.say("answer.class")),
-                                 stretching(scope.say("answer.what")), column(scope.say("answer.where")),
-                                 column(scope.say("answer.deadline")), column({}, Align::right)});
+                                 stretching(scope.say("answer.what")), stretching(scope.say("answer.who")),
+                                 column(scope.say("answer.where")), column(scope.say("answer.deadline")), column({}, Align::right)});
   std::vector<content::Row> rows;
   for (const auto &item : all)
     rows.push_back(item_row(scope, item));
@@ -48,13 +48,27 @@ std::vector<Block> items(const Scope &scope) {
   return out;
 }
 
+namespace {
+
+/// The areas of the limitations beside the most important one, so that page one names all that was not seen.
+std::string other_limitations(const Scope &scope) {
+  std::vector<std::string> areas;
+  for (const auto &one : scope.survey().limitations)
+    if (one.id != scope.survey().answer.limitation.text)
+      areas.push_back(one.area.text);
+  return areas.empty() ? std::string() : scope.say("answer.other-limitations", {{"areas", join_and(scope, areas)}});
+}
+
+} // namespace
+
 Block counts(const Scope &scope) {
   const auto &count = scope.assessment().coverage;
   return paragraph(plain(scope.say("answer.counts", {{"planned", std::to_string(count.planned)},
                                                      {"read", std::to_string(count.read)},
                                                      {"rejected", std::to_string(count.rejected)},
                                                      {"not-read", std::to_string(not_read(count))},
-                                                     {"pits", std::to_string(scope.survey().pits.size())}})),
+                                                     {"pits", std::to_string(scope.survey().pits.size())}}) +
+                         other_limitations(scope)),
                    look::note);
 }
 

@@ -98,6 +98,7 @@ content::Section appendices(const Scope &scope) {
   append(to, acknowledged(scope, numbering));
   to.push_back(item_heading(scope.say("appendices.rules")));
   to.push_back(rules_used(scope));
+  to.back().id = "appendix/rules";
   to.push_back(item_heading(scope.say("appendices.glossary")));
   to.push_back(glossary(scope));
   return out;

@@ -26,7 +26,7 @@ std::optional<Block> activity_and_cause(const Scope &scope, const survey::Decisi
 Block extent(const Scope &scope, const Judged &judged) {
   std::optional<Sentence> text = extent_sentence(scope, judged.zone, judged.result);
   add_sentence(text, pitting_sentences(scope, judged.zone, judged.result));
-  return computed(scope, *text, scope.say("pitting.rule-named"), page_link(section_id("criteria")));
+  return computed(scope, *text, scope.say("pitting.rule-named"), page_link("appendix/rules"));
 }
 
 Inlines followed(const Scope &scope, const Judged &judged) {

@@ -90,7 +90,9 @@ content::Drawing item_strips(const Scope &scope) {
     out.y1 = high;
     low = high + strip_gap;
   }
-  out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
+  auto axis = hull_axis(scope, content::Axis::Side::bottom, 0);
+  axis.title = station_title(scope);
+  out.elements.emplace_back(std::move(axis));
   out.spoken = scope.say("strips.spoken", {{"items", spoken_items(scope)}});
   return out;
 }
@@ -108,10 +110,12 @@ content::Drawing datum_drawing(const Scope &scope) {
   out.pad_bottom = "profile-bottom";
   add_area(out, strip_outline(Strip::port, hull, 0, strip_height), "hull");
   const double reach = (hull.to - hull.from) / 5, y = strip_height * 0.5;
-  out.elements.emplace_back(content::Span{{hull.from, y}, {hull.from + reach, y}, content::Span::Ends::end_arrow, "looking"});
-  add_label(out, {hull.from + reach, y}, plain(" " + scope.survey().datum.towards.text), Anchor::left, Level::middle);
-  add_line(out, {{hull.from, 0}, {hull.from, strip_height * 1.1}}, "frame-line");
-  add_label(out, {hull.from, strip_height * 1.1}, content::strong(scope.survey().datum.from.text), Anchor::left, Level::above);
+  const double datum = from_bow(scope, hull.from), tip = from_bow(scope, hull.from + reach);
+  const Anchor inward = counted_forward(scope) ? Anchor::right : Anchor::left;
+  out.elements.emplace_back(content::Span{{datum, y}, {tip, y}, content::Span::Ends::end_arrow, "looking"});
+  add_label(out, {tip, y}, plain(" " + scope.survey().datum.towards.text + " "), inward, Level::middle);
+  add_line(out, {{datum, 0}, {datum, strip_height * 1.1}}, "frame-line");
+  add_label(out, {datum, strip_height * 1.1}, content::strong(scope.survey().datum.from.text), inward, Level::above);
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0));
   out.spoken = scope.say("strips.datum-spoken", {{"from", scope.survey().datum.from.text}, {"towards", scope.survey().datum.towards.text}});
   return out;

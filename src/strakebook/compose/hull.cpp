@@ -37,11 +37,19 @@ Reach1D hull_extent(const Scope &scope) {
   return out;
 }
 
+bool counted_forward(const Scope &scope) { return scope.survey().datum.towards.text.find("forward") != std::string::npos; }
+
+double from_bow(const Scope &scope, double metres) {
+  const auto hull = hull_extent(scope);
+  return counted_forward(scope) ? hull.from + hull.to - metres : metres;
+}
+
 Reach1D stations_of_reach(const Scope &scope, const survey::Reach &reach) {
   Reach1D out = hull_extent(scope);
   if (reach.from) out.from = metres_of(*reach.from);
   if (reach.to) out.to = metres_of(*reach.to);
   if (reach.from && !reach.to) out.to = out.from;
+  if (counted_forward(scope)) out = {from_bow(scope, out.to), from_bow(scope, out.from)};
   return out;
 }
 
@@ -66,12 +74,19 @@ std::vector<const survey::Row *> rows_of_reach(const Scope &scope, const survey:
   return out;
 }
 
+std::string station_title(const Scope &scope) {
+  return scope.say("map.station", {{"unit", std::string(base::name_of(scope.survey().datum.station_unit))}});
+}
+
 content::Axis hull_axis(const Scope &scope, content::Axis::Side side, double at, double mirrored_about, int most_numbers) {
   content::Axis axis{.side = side, .at = at, .ticks = {}, .numbers = {}, .title = {}};
   const auto hull = hull_extent(scope);
   const double unit = metres_in(scope.survey().datum.station_unit);
   const double first = hull.from / unit, last = hull.to / unit, step = step_for(last - first, most_numbers);
-  const auto place = [&](double x) { return mirrored_about > 0 ? mirrored_about - x * unit : x * unit; };
+  const auto place = [&](double x) {
+    const double drawn = from_bow(scope, x * unit);
+    return mirrored_about > 0 ? mirrored_about - drawn : drawn;
+  };
   constexpr double past_end = 1e-9;
   for (double x = first; x <= last + past_end; x += 1.0) axis.ticks.push_back(place(x));
   for (double x = first; x <= last + past_end; x += step) axis.numbers.emplace_back(place(x), std::to_string(static_cast<int>(x)));
@@ -94,7 +109,7 @@ Drawing locator_strip(const Scope &scope, const survey::Photo &photo) {
   std::vector<XY> outline = strip_outline(strip == Strip::bottom ? Strip::bottom : Strip::port, hull, 0, 1);
   std::ranges::transform(outline, outline.begin(), place);
   add_area(out, std::move(outline), "hull-light");
-  const XY at = place({metres_of(photo.at.station), 0.5});
+  const XY at = place({from_bow(scope, metres_of(photo.at.station)), 0.5});
   const double arm = (hull.to - hull.from) / 12;
   if (photo.looking.text == "forward" || photo.looking.text == "aft") {
     const double towards = (photo.looking.text == "forward") != mirrored ? arm : -arm;
@@ -103,7 +118,7 @@ Drawing locator_strip(const Scope &scope, const survey::Photo &photo) {
     out.elements.emplace_back(content::Span{{tail, at.y}, at, content::Span::Ends::end_arrow, "looking"});
     add_spot(out, at, "looked-at");
   } else {
-    if (photo.looking.given()) add_spot(out, at, "square-on");
+    if (photo.looking.text == "square on") add_spot(out, at, "square-on");
     add_spot(out, at, "looked-at");
   }
   out.elements.emplace_back(hull_axis(scope, content::Axis::Side::bottom, 0, mirrored ? hull.to : 0));

@@ -97,7 +97,7 @@ Block zone_finder(const Scope &scope) {
   }
   const auto &all = scope.assessment().coverage;
   if (rows.size() > 1)
-    rows.push_back(total_row({scope.say("results.all"), "", "", scope.say("identity.read-of", {{"read", std::to_string(all.read)},
+    rows.push_back(total_row(rows.front(), {scope.say("results.all"), "", "", scope.say("identity.read-of", {{"read", std::to_string(all.read)},
                                                                                                {"planned", std::to_string(all.planned)}})}));
   add_rows(table, std::move(rows));
   return block(std::move(table), "table/zones");

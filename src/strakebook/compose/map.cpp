@@ -53,6 +53,9 @@ content::Block legend(const Scope &scope) {
 
 Inlines counts(const Scope &scope) {
   const auto &count = scope.assessment().coverage;
+  if (count.doubler > 0)
+    return plain(scope.say("map.counts-doublers", {{"read", std::to_string(count.read)}, {"planned", std::to_string(count.planned)},
+                                                   {"doubler", std::to_string(count.doubler)}, {"unread", std::to_string(not_read(count) + count.rejected)}}));
   return plain(scope.say("map.counts", {{"read", std::to_string(count.read)}, {"planned", std::to_string(count.planned)},
                                         {"unread", std::to_string(not_read(count) + count.rejected)}}));
 }

@@ -26,7 +26,8 @@ double spacing_of(const Scope &scope) { return scope.survey().datum.spacing ? me
 struct Cell {
   std::optional<Length> least;
   std::string mark; ///< the least one's; of a cell without any, the first not used
-  bool short_of_limit = false;
+  bool unread = false;      ///< one of its marks has no reading of the hull plate
+  bool short_of_limit = false; ///< a mark or pit in it does not meet its limit
 };
 
 using Cells = std::map<std::pair<std::string, int>, Cell>;
@@ -38,6 +39,7 @@ Cells cells_of(const Scope &scope) {
     const auto &result = scope.assessment().marks[i];
     auto &cell = out[{mark.row, bay_of(scope, mark.station)}];
     if (cell.mark.empty()) cell.mark = mark.id();
+    cell.unread = cell.unread || !result.used;
     if (!result.used) continue;
     if (!cell.least || result.judged() < *cell.least) {
       cell.least = result.judged();
@@ -45,17 +47,19 @@ Cells cells_of(const Scope &scope) {
     }
     cell.short_of_limit = cell.short_of_limit || not_met(result.standing);
   }
+  for (const auto &result : scope.assessment().pits) {
+    const auto &pit = scope.survey().pits[result.pit];
+    if (not_met(result.standing)) out[{pit.at.row, bay_of(scope, pit.at.station)}].short_of_limit = true;
+  }
   return out;
 }
 
 void add_cell(Drawing &to, const Scope &scope, const survey::Zone &zone, const Cell &cell, XY low) {
   const XY high{low.x + 1, low.y + 1};
-  if (!cell.least) {
-    add_box(to, low, high, "unread-plate").target = mark_id(cell.mark);
-    add_line(to, {low, high}, "unread-line");
-    return;
-  }
-  add_box(to, low, high, ramp_meaning(scope, zone, *cell.least) + "-cell").target = mark_id(cell.mark);
+  const std::string look = cell.least ? ramp_meaning(scope, zone, *cell.least) + "-cell" : "unread-plate";
+  auto &box = add_box(to, low, high, look);
+  if (!cell.mark.empty()) box.target = mark_id(cell.mark);
+  if (cell.unread) add_line(to, {low, high}, "unread-line");
 }
 
 void outline_if_not_met(Drawing &to, const Scope &, const survey::Zone &, const Cell &cell, XY low) {
@@ -163,7 +167,7 @@ Drawing map_of_bays(const Scope &scope, const Cells &cells, std::string_view zon
   out.pad_bottom = "map-axis";
   out.elements.emplace_back(bay_axis(first, last));
   out.elements.emplace_back(metre_axis(scope, first, last, y));
-  out.spoken = scope.say("map.spoken", {{"rows", spoken_rows(scope, zone)}});
+  out.spoken = scope.say("map.bays-spoken", {{"rows", spoken_rows(scope, zone)}});
   return out;
 }
 

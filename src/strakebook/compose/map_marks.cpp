@@ -25,26 +25,15 @@ struct Unread {
   double from = 0, to = 0;
 };
 
-/// Whether the row under this one, on the same strip, was not read at the same station for the same reason: told once, there.
-bool said_below(const Scope &scope, const MapPlan &plan, const MapLine &line, const Unread &run) {
-  const auto next = std::next(plan.lines.begin(), &line - plan.lines.data() + 1);
-  if (next == plan.lines.end() || strip_of(scope, *next->row) != strip_of(scope, *line.row)) return false;
-  for (std::size_t i = 0; i < scope.survey().marks.size(); ++i)
-    if (const auto &mark = scope.survey().marks[i]; mark.row == next->row->id && metres_of(mark.station) == run.from)
-      return !scope.assessment().marks[i].used && short_status(scope, mark) == run.word;
-  return false;
-}
-
 /// Of a single mark beside its cross, of several under the middle of them.
-void add_word(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line, const Unread &run) {
+void add_word(Drawing &to, const MapPlan &plan, const MapLine &line, const Unread &run) {
   if (run.word.empty()) return;
   const bool single = run.from == run.to;
-  if (single && said_below(scope, plan, line, run)) return;
   auto &word = single ? add_label(to, {run.from + plan.sign_half, line.y}, content::italic(run.word), Anchor::left, Level::middle)
-                      : add_label(to, {(run.from + run.to) / 2, line.lane_below}, content::italic(run.word), Anchor::centre, Level::middle);
+                      : add_label(to, {(run.from + run.to) / 2, line.words}, content::italic(run.word), Anchor::centre, Level::middle);
   word.ground = Label::Ground::chip;
   word.stays = single;
-  if (single) word.instead = XY{run.from, line.lane_below};
+  if (single) word.instead = XY{run.from, line.words};
   word.yields = true;
 }
 
@@ -54,15 +43,15 @@ void add_words(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLi
     const auto &mark = scope.survey().marks[i];
     if (mark.row != line.row->id) continue;
     const std::string word = scope.assessment().marks[i].used ? std::string() : short_status(scope, mark);
-    const double x = metres_of(mark.station);
+    const double x = from_bow(scope, metres_of(mark.station));
     if (word == run.word) {
       run.to = x;
       continue;
     }
-    add_word(to, scope, plan, line, run);
+    add_word(to, plan, line, run);
     run = {word, x, x};
   }
-  add_word(to, scope, plan, line, run);
+  add_word(to, plan, line, run);
 }
 
 /// The sign leads to the row of the tables, whether its figure finds room or not; the row leads to the sign on the shell's map.
@@ -76,7 +65,7 @@ void add_signs(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLi
   for (std::size_t i = 0; i < scope.survey().marks.size(); ++i) {
     const auto &mark = scope.survey().marks[i];
     if (mark.row != line.row->id) continue;
-    const XY at{metres_of(mark.station), line.y};
+    const XY at{from_bow(scope, metres_of(mark.station)), line.y};
     const auto &result = scope.assessment().marks[i];
     auto &sign = result.used ? add_spot(to, at, map_sign(result.standing), ramp_meaning(scope, zone, result.judged()))
                              : add_spot(to, at, "unread");
@@ -87,7 +76,7 @@ void add_signs(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLi
 void add_figure(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line, const assess::MarkResult &result) {
   const auto &mark = scope.survey().marks[result.mark];
   const std::string figure = remaining_text(scope, line.row->zone, result.remaining);
-  const double x = metres_of(mark.station);
+  const double x = from_bow(scope, metres_of(mark.station));
   const auto words = result.lowest_of_row ? content::strong(figure) : plain(figure);
   auto &label = plan.figures_above ? add_label(to, {x, line.figures}, words, Anchor::centre, Level::middle)
                                    : add_label(to, {x + plan.sign_half, line.y}, words, Anchor::left, Level::middle);
@@ -106,12 +95,15 @@ void add_figures(Drawing &to, const Scope &scope, const MapPlan &plan, const Map
         add_figure(to, scope, plan, line, result);
 }
 
+/// The least first: where labels are too close to one another, it is the one that stays.
 void add_pits(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
-  for (const auto &result : scope.assessment().pits) {
+  auto results = scope.assessment().pits;
+  std::ranges::stable_sort(results, {}, &assess::PitResult::judged);
+  for (const auto &result : results) {
     const auto &pit = scope.survey().pits[result.pit];
     if (pit.at.row != line.row->id) continue;
     const auto &zone = survey::zone_of_row(scope.survey(), pit.at.row);
-    const double x = metres_of(pit.at.station);
+    const double x = from_bow(scope, metres_of(pit.at.station));
     cross(add_spot(to, {x, line.pit_lane}, map_sign(result.standing), ramp_meaning(scope, zone, result.judged())), pit_id(pit.id), plan);
     add_spot(to, {x, line.pit_lane}, "pit");
     auto &label = add_label(to, {x, line.lane_below}, plain(pit.id + "\u00A0") + content::strong(remaining_text(scope, zone.id, result.remaining)),
@@ -125,13 +117,14 @@ void add_pits(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLin
 /// Pointed to where the camera looked: the bow is at the left of every strip.
 Label::Ground flag_of(const survey::Photo &photo) {
   if (photo.looking.text == "forward") return Label::Ground::flag_left;
-  return photo.looking.text == "aft" ? Label::Ground::flag_right : Label::Ground::flag;
+  if (photo.looking.text == "aft") return Label::Ground::flag_right;
+  return photo.looking.text == "square on" ? Label::Ground::flag : Label::Ground::chip;
 }
 
 void add_photos(Drawing &to, const Scope &scope, const MapPlan &plan, const MapLine &line) {
   for (const auto &photo : scope.survey().photos) {
     if (photo.at.row != line.row->id) continue;
-    const double at = metres_of(photo.at.station);
+    const double at = from_bow(scope, metres_of(photo.at.station));
     if (!plan.figures_above) add_place(to, {at, line.lane_above}, map_id(photo_id(photo.id)));
     add_box(to, {at - flag_half, line.lane_above - flag_half}, {at + flag_half, line.lane_above + flag_half}, {}).target = photo_id(photo.id);
     auto &label = add_label(to, {at, line.lane_above}, plain(photo.id), Anchor::centre, Level::middle);
@@ -172,7 +165,7 @@ Drawing empty_map(const Scope &scope, const MapPlan &plan) {
 
 void add_axis(Drawing &to, const Scope &scope, const MapPlan &plan, content::Axis::Side side) {
   auto axis = hull_axis(scope, side, side == content::Axis::Side::top ? 0 : -plan.height, 0, most_numbers);
-  if (side == content::Axis::Side::top && !plan.figures_above) axis.title = scope.say("map.station", {{"unit", std::string(base::name_of(scope.survey().datum.station_unit))}});
+  if (side == content::Axis::Side::top && !plan.figures_above) axis.title = station_title(scope);
   to.elements.emplace_back(std::move(axis));
 }
 
@@ -210,7 +203,8 @@ Drawing map_of_marks(const Scope &scope) {
     add_name(out, plan, strip.high, content::strong(strip_head(scope, strip.strip) + "   "), Level::below);
   }
   for (const auto &line : plan.lines)
-    add_name(out, plan, line.y, content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), Level::middle).yields = true;
+    for (const auto &name : {content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), content::strong(line.row->id + "  ")})
+      add_name(out, plan, line.y, name, Level::middle).yields = true; // where the name finds no room, the id stands alone
   for (const auto &line : plan.lines) add_row(out, scope, plan, line);
   add_axis(out, scope, plan, content::Axis::Side::top);
   add_axis(out, scope, plan, content::Axis::Side::bottom);

@@ -9,7 +9,7 @@ namespace {
 
 // Heights in rows. On the map of the shell every row has the same lanes, and shares the one between it and the next; on the map
 // of a zone a row has only the lanes that it needs.
-constexpr double first_row = 0.75, below_last = 0.85, strip_gap = 0.25, shared_lane = 0.66, shell_area = 0.42;
+constexpr double first_row = 0.75, below_last = 0.85, strip_gap = 0.25, shared_lane = 0.66, shell_words = 0.34, shell_area = 0.42;
 constexpr double figure_lane = 0.22, shell_pits = 0.31, zone_pits = 0.32, zone_area = 0.2;
 constexpr double over_figures = 0.32, flag_lane = 0.42, over_flags = 0.56;
 constexpr double under_signs = 0.16, word_lane = 0.32, under_words = 0.42, pit_words = 0.58, under_pits = 0.7;
@@ -22,7 +22,7 @@ double add_strip(MapPlan &to, const Scope &scope, Strip strip, double high) {
   for (const auto &row : scope.survey().rows) {
     if (strip_of(scope, row) != strip) continue;
     const double below = line - shared_lane;
-    to.lines.push_back({&row, line, line + figure_lane, line - shell_pits, above, below});
+    to.lines.push_back({&row, line, line + figure_lane, line - shell_pits, above, below, line - shell_words});
     above = below;
     line -= 1;
     any = true;
@@ -40,7 +40,7 @@ double add_row(MapPlan &to, const Scope &scope, const survey::Row &row, double h
   const bool flags = std::ranges::any_of(scope.survey().photos, on_row), pits = std::ranges::any_of(scope.survey().pits, on_row);
   const bool words = std::ranges::any_of(scope.assessment().marks, unread);
   const double y = high - (flags ? over_flags : over_figures);
-  to.lines.push_back({&row, y, y + figure_lane, y - zone_pits, y + flag_lane, y - (pits ? pit_words : word_lane)});
+  to.lines.push_back({&row, y, y + figure_lane, y - zone_pits, y + flag_lane, y - pit_words, y - (pits ? pit_words : word_lane)});
   return y - (pits ? under_pits : words ? under_words : under_signs);
 }
 

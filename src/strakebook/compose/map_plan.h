@@ -12,7 +12,7 @@ namespace strakebook::compose {
 
 struct MapLine {
   const survey::Row *row;
-  double y, figures, pit_lane, lane_above, lane_below; ///< figures: above their marks, where there is no room beside them
+  double y, figures, pit_lane, lane_above, lane_below, words; ///< figures: above their marks, where there is no room beside them; words: close under their crosses
 };
 
 /// A strip of the hull: port, bottom or starboard.

@@ -14,11 +14,20 @@ std::string spoken_row(const Scope &scope, const assess::RowSummary &summary) {
                                       {"least", remaining_text(scope, zone.id, *summary.min)}, {"at", tied_mark(summary.worst)}});
 }
 
+/// " Pits: P1 7.9 and P2 8.2." of a row; empty: none.
+std::string spoken_pits(const Scope &scope, std::string_view row) {
+  std::vector<std::string> pits;
+  for (const auto &result : scope.assessment().pits)
+    if (const auto &pit = scope.survey().pits[result.pit]; pit.at.row == row)
+      pits.push_back(pit.id + " " + remaining_text(scope, survey::zone_of_row(scope.survey(), row).id, result.remaining));
+  return pits.empty() ? std::string() : " " + scope.say("map.spoken-pits", {{"pits", join_and(scope, pits)}});
+}
+
 std::string spoken_rows(const Scope &scope, std::string_view zone) {
   std::string out;
   for (const auto &summary : scope.assessment().rows)
     if (zone.empty() || survey::zone_of_row(scope.survey(), summary.row).id == zone)
-      out += (out.empty() ? "" : " ") + spoken_row(scope, summary);
+      out += (out.empty() ? "" : " ") + spoken_row(scope, summary) + spoken_pits(scope, summary.row);
   return out;
 }
 

@@ -92,6 +92,7 @@ content::Block readings_table(const Scope &scope, Numbering &numbering) {
     if (!group.rows.empty()) table.groups.push_back(std::move(group));
   }
   table.notes = {share_note(scope) + plain(" " + scope.say("results.section-note"))};
+  if (view.cited) table.notes.push_back(plain(scope.say("results.item-note")));
   if (view.with_units) table.notes.push_back(plain(scope.say("results.units-note")));
   for (auto &note : low_notes(scope, view.low)) table.notes.push_back(std::move(note));
   if (any_told) table.notes.push_back(told_legend(scope));

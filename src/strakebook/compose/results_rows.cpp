@@ -40,7 +40,7 @@ content::Block rows_table(const Scope &scope, Numbering &numbering) {
   for (const auto &summary : scope.assessment().rows) rows.push_back(summary_row(scope, summary));
   const auto &all = scope.assessment().coverage;
   if (rows.size() > 1)
-    rows.push_back(total_row({scope.say("results.all"), "", std::to_string(all.planned), std::to_string(all.read), std::to_string(all.used)}));
+    rows.push_back(total_row(rows.front(), {scope.say("results.all"), "", std::to_string(all.planned), std::to_string(all.read), std::to_string(all.used)}));
   add_rows(table, std::move(rows));
   table.notes = {plain(scope.say("results.rows-note"))};
   for (const auto &zone : scope.assessment().zones)

@@ -32,9 +32,10 @@ content::Row row(std::vector<content::Cell> cells, std::string id, base::SourceS
   return {.id = std::move(id), .cells = std::move(cells), .origin = std::move(origin)};
 }
 
-content::Row total_row(const std::vector<std::string> &sums) {
+content::Row total_row(const content::Row &like, const std::vector<std::string> &sums) {
   std::vector<content::Cell> cells;
   for (const auto &sum : sums) cells.push_back(cell(content::strong(sum)));
+  cells.resize(like.cells.size(), cell(std::string()));
   auto out = row(std::move(cells));
   out.total = true;
   return out;

@@ -15,7 +15,7 @@ content::Table labelled_table(const Scope &scope, Numbering &numbering, std::str
 content::Table unlabelled_table(std::string style, std::vector<content::Column> columns);
 content::Row row(std::vector<content::Cell> cells, std::string id = {}, base::SourceSpan origin = {});
 /// Sums, one a column; an empty one where nothing can be summed.
-content::Row total_row(const std::vector<std::string> &sums);
+content::Row total_row(const content::Row &like, const std::vector<std::string> &sums);
 /// Rows without a group head.
 void add_rows(content::Table &table, std::vector<content::Row> rows);
 

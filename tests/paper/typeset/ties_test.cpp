@@ -30,7 +30,7 @@ TEST_CASE("what belongs together stays on one line though the blank is plain") {
   for (const auto *style : {"ragged", "text"})
     for (const auto *held :
          {"2.7|mm", "(12|mm),", "25|%.", "p.|14", "Table|4", "Table|A2", "14|October", "5.8|to 5.9", "5.8 to|5.9", "J.|Smith",
-          "J. R.|Smith", "\u2192|Table", "PW|9", "so|\u2013", "Mr|Smith", "5.8/5.7|mm", "1/2|in"}) {
+          "J. R.|Smith", "\u2192|Table", "PW|9", "so|\u2013", "Mr|Smith", "5.8/5.7|mm", "1/2|in", "1|3/16 in"}) {
       INFO(held);
       CHECK_FALSE(parts(held, style));
     }
@@ -100,4 +100,16 @@ TEST_CASE("fractions of an inch") {
   const auto fraction = glyphs("3/16 in"), ratio = glyphs("3/16 mm");
   CHECK(fraction.at(0) != ratio.at(0)); // small figures
   CHECK(glyphs("3/16\u00A0in").at(0) == fraction.at(0));
+}
+
+TEST_CASE("names of files, addresses and figures that only look like words are not divided") {
+  for (const auto *whole : {"readings.csv", "example.org", "measurements.yaml"}) {
+    INFO(whole);
+    const auto letters = dividable_letters(whole);
+    CHECK(letters.begin == letters.end);
+  }
+  const auto sentence = dividable_letters("measurements.");
+  CHECK(sentence.end - sentence.begin == 12);
+  CHECK(open_breaks("\u00BD\u2013\u00BE", {}).empty());
+  CHECK_FALSE(open_breaks("wind\u2013water", {}).empty());
 }

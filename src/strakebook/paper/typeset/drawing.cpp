@@ -69,10 +69,11 @@ struct Drawer {
     brush.out.push_back({label_context(label, own, context).tag, brush.id, page::Link{box, label.target, words_of(shown.back())}});
   }
 
-  /// A shape that leads somewhere is a link of its own, said by where it leads; labels have the keys before.
+  /// A shape that leads somewhere is a link of its own, said by the name of where it leads; labels have the keys before.
   void link(const Rect &box, const std::string &target) {
     const auto key = static_cast<std::int64_t>(labels.size() + shapes++);
-    brush.out.push_back({tagged(context, {.role = page::Role::link, .key = key}).tag, brush.id, page::Link{box, target, target}});
+    const std::string said = target.substr(target.find('/') + 1);
+    brush.out.push_back({tagged(context, {.role = page::Role::link, .key = key, .spoken = said}).tag, brush.id, page::Link{box, target, said}});
   }
 
   void show(PlacedText text) {

@@ -76,7 +76,11 @@ Fragment panel_head(const Panel &panel, Pt width, const Context &context) {
   Fragment head;
   head.first_baseline = std::max(left.first_baseline, right.first_baseline);
   const bool beside = left.size.width + right.size.width <= width;
-  if (!beside) return stacked(std::move(left), std::move(right), width);
+  if (!beside) {
+    left = set_text(panel.title, style::text_style(context.style, "panel-title"), width, options, words);
+    right = set_text(panel.title_right, style::text_style(context.style, "figure-label"), width, options, words);
+    return stacked(std::move(left), std::move(right), width);
+  }
   const Pt right_at = width - right.size.width;
   const Pt left_down = head.first_baseline - left.first_baseline;
   const Pt right_down = head.first_baseline - right.first_baseline;

@@ -1,9 +1,11 @@
 #include "strakebook/paper/typeset/table.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "strakebook/base/text.h"
 #include "strakebook/paper/typeset/caption.h"
+#include "strakebook/paper/typeset/line.h"
 #include "strakebook/paper/typeset/memo.h"
 #include "strakebook/paper/typeset/table_body.h"
 
@@ -30,7 +32,7 @@ public:
     const auto foot_on = foot(true), foot_at_end = foot(false);
     auto body = lay_table_body(table_, entries_, from_, region_.width, room(set, foot_on, foot_at_end), table_context_);
     if (body.end == from_ && !entries_.empty())
-      return NextPage{"two rows of a table with its head", {}, {}};
+      return does_not_fit();
     stack(set, std::move(body.fragment), caption_gap());
     set.first_baseline = {};
     const bool whole = body.end == entries_.size();
@@ -44,6 +46,23 @@ public:
   }
 
 private:
+  /// Names the row with the most words of those that stay together: the one to shorten.
+  NextPage does_not_fit() const {
+    const content::Row *longest = nullptr;
+    const auto words = [&](const content::Row &row) {
+      std::size_t letters = 0;
+      for (const auto &cell : row.cells)
+        letters += plain_text(cell.text, context_).size();
+      return letters;
+    };
+    const auto last = std::min(entries_.size(), from_ + static_cast<std::size_t>(look_.keep_rows) + 1);
+    for (std::size_t i = from_; i < last; ++i)
+      if (const auto *row = entries_[i].row; row != nullptr && (longest == nullptr || words(*row) > words(*longest)))
+        longest = row;
+    return {"two rows of a table with its head", longest == nullptr ? base::SourceSpan{} : longest->origin,
+            longest == nullptr ? std::string() : longest->id};
+  }
+
   Fragment caption() const {
     const auto &style = style::text_style(context_.style, look_.caption);
     const std::string from_page =

@@ -70,7 +70,7 @@ bool tied(const Before &before, std::string_view after, const style::Ties &ties)
   if (listed(after, ties.dashes) || listed(opened, ties.arrows))
     return true;
   const auto closed = without_closing(after);
-  if (ends_in_figure(before.word) && listed(closed, ties.units))
+  if (ends_in_figure(before.word) && (listed(closed, ties.units) || is_fraction(closed)))
     return true;
   if (is_day(before.word) && listed(closed, ties.months))
     return true;

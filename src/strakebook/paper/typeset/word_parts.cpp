@@ -18,6 +18,11 @@ bool hexadecimal(char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f
 // asked.
 bool letter(char c) { return ascii_letter(c) || static_cast<unsigned char>(c) >= 0x80; }
 
+/// U+00BC to U+00BE: figures, though their bytes look like letters.
+bool vulgar_fraction_at(std::string_view word, std::size_t i) {
+  return word.size() >= i + 2 && word[i] == '\xC2' && word[i + 1] >= '\xBC' && word[i + 1] <= '\xBE';
+}
+
 /// Length in bytes of a hyphen or dash that a line may end after, at `i`; 0: none.
 std::size_t hyphen_at(std::string_view word, std::size_t i) {
   if (word[i] == '-')
@@ -34,7 +39,8 @@ std::vector<std::size_t> after_hyphens(std::string_view word) {
     if (length == 0)
       continue;
     const std::size_t after = i + length;
-    if (i > from && after < word.size() && letter(word[i - 1]) && letter(word[after])) {
+    const bool figures = vulgar_fraction_at(word, after) || (i >= 2 && vulgar_fraction_at(word, i - 2));
+    if (i > from && after < word.size() && letter(word[i - 1]) && letter(word[after]) && !figures) {
       breaks.push_back(after);
       from = after;
     }
@@ -113,6 +119,8 @@ Letters dividable_letters(std::string_view word) {
   };
   if (!punctuation(word.substr(0, begin)) || !punctuation(word.substr(end)))
     return {};
+  if (end + 1 < word.size() && word[end] == '.' && ascii_letter(word[end + 1]))
+    return {}; // the name of a file or an address
   for (std::size_t i = begin; i < end; ++i)
     if (!inside_word(word, i))
       return {};
