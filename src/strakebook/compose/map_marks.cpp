@@ -203,8 +203,11 @@ Drawing map_of_marks(const Scope &scope) {
     add_name(out, plan, strip.high, content::strong(strip_head(scope, strip.strip) + "   "), Level::below);
   }
   for (const auto &line : plan.lines)
-    for (const auto &name : {content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), content::strong(line.row->id + "  ")})
-      add_name(out, plan, line.y, name, Level::middle).yields = true; // where the name finds no room, the id stands alone
+    for (const auto &words : {content::soft(line.row->name.text + " ") + content::strong(line.row->id + "  "), content::strong(line.row->id + "  ")}) {
+      auto &name = add_name(out, plan, line.y, words, Level::middle);
+      name.stays = true;
+      name.yields = true; // where the name finds no room, the id stands alone
+    }
   for (const auto &line : plan.lines) add_row(out, scope, plan, line);
   add_axis(out, scope, plan, content::Axis::Side::top);
   add_axis(out, scope, plan, content::Axis::Side::bottom);
