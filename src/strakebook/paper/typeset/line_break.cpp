@@ -1,6 +1,7 @@
 #include "strakebook/paper/typeset/line_break.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "strakebook/paper/typeset/rivers.h"
@@ -96,9 +97,24 @@ private:
   std::vector<Stop> stops_;
 };
 
+/// What fits on one line is one line: most cells of tables are, and need no weighing.
+std::optional<LineSpan> single_line(const std::vector<Piece> &pieces, const Measure &measure) {
+  base::Pt natural;
+  for (const auto &piece : pieces) {
+    if (piece.kind == Piece::Kind::forced)
+      return std::nullopt;
+    natural += piece.width;
+  }
+  if (pieces.empty() || natural > measure.width - measure.first_indent)
+    return std::nullopt;
+  return LineSpan{.begin = 0, .end = pieces.size(), .natural = natural, .last = true};
+}
+
 } // namespace
 
 std::vector<LineSpan> break_lines(const std::vector<Piece> &pieces, const Measure &measure) {
+  if (const auto line = single_line(pieces, measure))
+    return {*line};
   return Breaker(pieces, measure).lines();
 }
 
