@@ -1,4 +1,3 @@
-#include "cli/inputs.h"
 #include "cli/commands.h"
 
 #include <cstdio>
@@ -8,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "cli/assessment_text.h"
+#include "cli/inputs.h"
 #include "cli/preview.h"
 #include "cli/watch.h"
 #include "strakebook/base/files.h"

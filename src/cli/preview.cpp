@@ -1,4 +1,3 @@
-#include "cli/inputs.h"
 #include "cli/preview.h"
 
 #include <algorithm>
@@ -6,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "cli/inputs.h"
 #include "strakebook/base/text.h"
 
 namespace strakebook::cli {

@@ -23,6 +23,7 @@ std::optional<content::Block> zone_map(const Scope &scope, Numbering &numbering,
 
 std::string short_status(const Scope &scope, const survey::Mark &mark); ///< why a mark was not used, in a word or two
 std::string spoken_row(const Scope &scope, const assess::RowSummary &summary);
+std::string spoken_pits(const Scope &scope, std::string_view row); ///< " Pits: P1 7.9 and P2 8.2."; empty: the row has none
 /// "PW: 33 of 34 read, least 5.4 at PW 9." for every row of a zone, or of the shell.
 std::string spoken_rows(const Scope &scope, std::string_view zone);
 

@@ -14,7 +14,6 @@ std::string spoken_row(const Scope &scope, const assess::RowSummary &summary) {
                                       {"least", remaining_text(scope, zone.id, *summary.min)}, {"at", tied_mark(summary.worst)}});
 }
 
-/// " Pits: P1 7.9 and P2 8.2." of a row; empty: none.
 std::string spoken_pits(const Scope &scope, std::string_view row) {
   std::vector<std::string> pits;
   for (const auto &result : scope.assessment().pits)

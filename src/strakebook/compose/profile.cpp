@@ -192,13 +192,8 @@ content::Axis station_axis(const std::vector<Station> &stations) {
 }
 
 std::string spoken_profile(const Scope &scope, const survey::Row &row) {
-  std::vector<std::string> pits;
-  for (const auto &result : scope.assessment().pits)
-    if (const auto &pit = scope.survey().pits[result.pit]; pit.at.row == row.id)
-      pits.push_back(pit.id + " " + remaining_text(scope, row.zone, result.remaining));
   const auto &summary = scope.assessment().rows[static_cast<std::size_t>(&row - scope.survey().rows.data())];
-  return scope.say("profile.spoken", {{"name", row_words(scope, row.id)}, {"row", spoken_row(scope, summary)},
-                                      {"pits", pits.empty() ? std::string() : scope.say("profile.spoken-pits", {{"pits", join_and(scope, pits)}})}});
+  return scope.say("profile.spoken", {{"name", row_words(scope, row.id)}, {"row", spoken_row(scope, summary)}, {"pits", spoken_pits(scope, row.id)}});
 }
 
 Drawing profile(const Scope &scope, const Frame &frame, const survey::Row &row) {

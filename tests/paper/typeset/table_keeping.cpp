@@ -2,19 +2,12 @@
 
 #include "pages_support.h"
 #include "strakebook/paper/typeset/table_split.h"
+#include "table_support.h"
 
 using namespace paper_test;
 using namespace strakebook::typeset;
 
 namespace {
-
-content::Row row(const std::string &id, const std::vector<std::string> &cells) {
-  content::Row r;
-  r.id = id;
-  for (const auto &cell : cells)
-    r.cells.push_back({.text = content::plain(cell)});
-  return r;
-}
 
 /// Groups of so many rows, one a number.
 content::Table table_of(const std::vector<int> &groups) {

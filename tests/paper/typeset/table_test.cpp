@@ -4,19 +4,12 @@
 #include "pages_support.h"
 #include "strakebook/paper/typeset/table_split.h"
 #include "strakebook/paper/typeset/table_widths.h"
+#include "table_support.h"
 
 using namespace paper_test;
 using namespace strakebook::typeset;
 
 namespace {
-
-content::Row row(const std::string &id, const std::vector<std::string> &cells) {
-  content::Row r;
-  r.id = id;
-  for (const auto &cell : cells)
-    r.cells.push_back({content::plain(cell), {}, {}, "", 1});
-  return r;
-}
 
 content::Table readings(int groups, int rows) {
   using Align = content::Column::Align;
