@@ -1,5 +1,7 @@
 #include "strakebook/report.h"
 
+#include <nlohmann/json.hpp>
+
 #include "strakebook/base/text.h"
 #include "strakebook/compose/compose.h"
 #include "strakebook/paper/output/output.h"
@@ -41,7 +43,8 @@ std::optional<Case> open_case(const fs::path &file, const Resources &resources, 
   survey::check_survey(the_case.survey, the_case.house.policy, sink);
   admit_photographs(the_case, folder_of(file), sink);
   the_case.assessment = assess::assess(the_case.survey, the_case.house.policy, sink);
-  review::review(the_case.survey, the_case.assessment, the_case.house.policy, sink);
+  the_case.outlook = outlook::outlook(the_case.survey, the_case.assessment, the_case.house.policy);
+  review::review(the_case.survey, the_case.assessment, the_case.outlook, the_case.house.policy, sink);
   return the_case;
 }
 
@@ -63,6 +66,7 @@ std::optional<Proof> set_pages(const Case &the_case, const Resources &resources,
   if (!sink.ok()) return std::nullopt;
   const auto blocks = compose::compose({.survey = the_case.survey,
                                         .assessment = the_case.assessment,
+                                        .outlook = the_case.outlook,
                                         .house = the_case.house,
                                         .findings = sink,
                                         .photos = the_case.photos,
@@ -83,7 +87,12 @@ std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diag
   return output::pdf(pages, the_case.images, sink);
 }
 
-std::string assessment_json(const Case &the_case) { return assess::json(the_case.survey, the_case.assessment); }
+std::string assessment_json(const Case &the_case) {
+  auto all = assess::json(the_case.survey, the_case.assessment);
+  outlook::add_json(all, the_case.outlook);
+  return all.dump(2) + "\n";
+}
+
 std::string survey_schema() { return survey::schema_json(); }
 std::string survey_skeleton() { return survey::skeleton_yaml(); }
 

@@ -13,6 +13,7 @@
 #include "strakebook/paper/media/media.h"
 #include "strakebook/paper/page/page.h"
 #include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/survey/survey.h"
 
 /// The facade: from a survey file to a report. report.cpp reads top to bottom as the pipeline does.
@@ -31,6 +32,7 @@ struct Case {
   house::House house;
   survey::Survey survey;
   assess::Assessment assessment;
+  outlook::Outlook outlook;
   std::map<std::string, base::PrintedPicture> photos; ///< photo id -> picture
   media::ImageStore images;
   std::vector<base::InputFile> inputs;          ///< everything read, layouts first

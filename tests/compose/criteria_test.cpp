@@ -19,7 +19,7 @@ base::Measured measured(const std::string &text, base::Unit unit) {
 
 void assess_again(sample::Composed &sample) {
   sample.findings = {};
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
 }
 
 sample::Composed using_criteria(const std::vector<std::string> &ids) {

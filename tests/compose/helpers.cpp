@@ -122,6 +122,11 @@ struct Walk {
 
 } // namespace
 
+void assess_again(Composed &sample) {
+  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  sample.outlook = outlook::outlook(sample.survey, sample.assessment, sample.house.policy);
+}
+
 Composed small_survey() {
   const std::filesystem::path file =
       std::filesystem::path(STRAKEBOOK_TESTS) / "compose" / "data" / "survey.yaml";
@@ -135,7 +140,7 @@ Composed small_survey() {
   INFO(base::terminal_text(sink));
   REQUIRE(sink.ok());
   Composed out{.house = std::move(*house), .survey = std::move(survey)};
-  out.assessment = assess::assess(out.survey, out.house.policy, out.findings);
+  assess_again(out);
   REQUIRE(out.findings.ok());
   return out;
 }

@@ -14,11 +14,13 @@ struct Composed {
   house::House house;
   survey::Survey survey;
   assess::Assessment assessment;
+  outlook::Outlook outlook;
   base::Diagnostics findings;
 
   compose::Source source() const {
     return {.survey = survey,
             .assessment = assessment,
+            .outlook = outlook,
             .house = house,
             .findings = findings,
             .photos = {},
@@ -26,6 +28,9 @@ struct Composed {
             .tool = "strakebook test"};
   }
 };
+
+/// Everything computed from the survey, once more: after a test has changed it.
+void assess_again(Composed &sample);
 
 /// tests/compose/data/survey.yaml, read and assessed.
 Composed small_survey();

@@ -19,7 +19,7 @@ sample::Composed doubtful() {
   gauge.certificate_until->value = {2026, 5, 14};
   gauge.before.reset();
   gauge.after = mm("5.20");
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   return sample;
 }
 
@@ -36,7 +36,7 @@ TEST_CASE("a budget is a table: each component, how it is given, u and degrees; 
   gauge.u_basis = {};
   gauge.doubt = {{.id = "resolution", .half_width = mm("0.05"), .why = {.text = "steps of 0.1", .span = {}}},
                  {.id = "repeatability", .u = mm("0.08"), .degrees = base::Decimal{9, 0}}};
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   const auto text = section(sample, "instruments");
   CHECK(contains(text, "resolution\nwithin 0.05 mm either way, equally likely: that over root 3; steps of 0.1\n0.0289\ninfinite\n"));
   CHECK(contains(text, "repeatability\nstandard uncertainty\n0.0800\n9\n"));
@@ -88,7 +88,7 @@ TEST_CASE("single echoes are spoken of by their film, and raw figures stay") {
   for (auto &mark : sample.survey.marks)
     mark.surface = survey::Surface::coated_single_echo;
   sample.survey.marks.front().coating = mm("300 um");
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   const auto text = section(sample, "instruments");
   CHECK(contains(text, "1 marks were read single echo through a coating of 300 um. Such an echo counts the film as 2 to 2.5 times"));
   CHECK(contains(text, "0.60 to 0.75 mm"));
@@ -101,7 +101,7 @@ TEST_CASE("the rule that reduces the repeats is the one that the survey declares
   CHECK(contains(section(sample, "results"), "the least figure displayed, which is what remains"));
   for (auto &mark : sample.survey.marks)
     mark.reduce = survey::Reduction::mean_of_repeats;
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   CHECK(contains(section(sample, "results"), "Remaining is the mean of the figures displayed"));
   CHECK(contains(section(sample, "instruments"), "the mean of the repeats displayed there"));
 }

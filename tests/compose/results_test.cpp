@@ -24,7 +24,7 @@ TEST_CASE("a zone with fewer used marks than the policy asks has a dash for each
 TEST_CASE("a zone with enough used marks stands in figures: deviation, interval of the mean, low percentile, tolerance limit") {
   auto sample = sample::small_survey();
   sample.house.policy.statistics.least_for_statistics = 8;
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   const auto text = results_of(sample);
   CHECK(contains(text, "wind-and-water\n8 of 10\n5.5\n5.71\n5.9\n0.136\n5.60–5.83\n5.5\n5.28\n"));
   CHECK(contains(text, "with 95 % confidence 95 % of such marks keep at least this, normal scatter assumed; computed"));

@@ -10,7 +10,7 @@ using sample::contains;
 namespace {
 
 std::string section(sample::Composed &sample, const std::string &id) {
-  sample.assessment = assess::assess(sample.survey, sample.house.policy, sample.findings);
+  assess_again(sample);
   return sample::section_text(compose::compose(sample.source()), id);
 }
 

@@ -23,13 +23,30 @@ const std::map<std::string, Rooms> table = {
     {"paper/page", {"base"}},
     {"steel/survey", {"base", "steel/policy"}},
     {"steel/assess", {"base", "steel/policy", "steel/survey"}},
-    {"steel/review", {"base", "steel/policy", "steel/survey", "steel/assess"}},
+    {"steel/quantity", {"base"}},
+    {"steel/unseen", {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity"}},
+    {"steel/years", {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity"}},
+    {"steel/robustness", {"base", "steel/policy", "steel/survey", "steel/assess"}},
+    {"steel/works", {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity"}},
+    {"steel/afloat", {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity", "steel/works"}},
+    {"steel/protection", {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity"}},
+    {"steel/outlook",
+     {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity", "steel/unseen", "steel/years", "steel/robustness", "steel/works", "steel/afloat",
+      "steel/protection"}},
+    {"steel/review",
+     {"base", "steel/policy", "steel/survey", "steel/assess", "steel/quantity", "steel/unseen", "steel/years", "steel/robustness", "steel/works", "steel/afloat",
+      "steel/protection", "steel/outlook"}},
     {"house", {"base", "steel/policy", "paper/style"}},
-    {"compose", {"base", "house", "steel/policy", "steel/survey", "steel/assess", "steel/review", "paper/content"}},
+    {"compose", {"base", "house", "steel/policy", "steel/survey", "steel/assess",
+      "steel/quantity", "steel/unseen", "steel/years", "steel/robustness", "steel/works", "steel/afloat", "steel/protection",
+      "steel/outlook", "steel/review", "paper/content"}},
     {"paper/typeset", {"base", "paper/style", "paper/content", "paper/page"}},
     {"paper/output", {"base", "paper/page", "paper/media"}},
     {"report",
-     {"base", "steel/policy", "steel/survey", "steel/assess", "steel/review", "paper/style", "paper/content",
+     {"base", "steel/policy", "steel/survey", "steel/assess",
+      "steel/quantity", "steel/unseen", "steel/years", "steel/robustness", "steel/works", "steel/afloat", "steel/protection",
+      "steel/outlook", "steel/review",
+      "paper/style", "paper/content",
       "paper/page", "paper/media", "paper/typeset", "paper/output", "house", "compose"}},
     {"cli", {"base", "report"}}};
 
@@ -76,7 +93,7 @@ std::vector<std::string> long_functions(const fs::path &path, std::size_t limit)
 
 std::vector<fs::path> judging_files() {
   std::vector<fs::path> all;
-  for (const char *room : {"survey", "assess", "review"})
+  for (const char *room : {"survey", "assess", "unseen", "years", "robustness", "works", "afloat", "protection", "review"})
     for (auto &path : files_under(root / "src/strakebook/steel" / room, true)) all.push_back(std::move(path));
   return all;
 }

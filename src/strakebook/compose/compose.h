@@ -10,6 +10,7 @@
 #include "strakebook/house/house.h"
 #include "strakebook/paper/content/document.h"
 #include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/survey/survey.h"
 
 /// The only translator between steel and paper: what is said, in which order, in the house's words.
@@ -18,6 +19,7 @@ namespace strakebook::compose {
 struct Source {
   const survey::Survey &survey;
   const assess::Assessment &assessment;
+  const outlook::Outlook &outlook;
   const house::House &house;
   const base::Diagnostics &findings;                ///< warnings and notes so far: acknowledged ones are printed
   std::map<std::string, base::PrintedPicture> photos; ///< photo id -> picture that passed the gate; others get a placeholder

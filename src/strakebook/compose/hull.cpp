@@ -37,7 +37,7 @@ Reach1D hull_extent(const Scope &scope) {
   return out;
 }
 
-bool counted_forward(const Scope &scope) { return scope.survey().datum.towards.text.find("forward") != std::string::npos; }
+bool counted_forward(const Scope &scope) { return survey::counts_forward(scope.survey().datum); }
 
 double from_bow(const Scope &scope, double metres) {
   const auto hull = hull_extent(scope);

@@ -46,6 +46,7 @@ struct Scope {
 
   const survey::Survey &survey() const { return source.survey; }
   const assess::Assessment &assessment() const { return source.assessment; }
+  const outlook::Outlook &outlook() const { return source.outlook; }
   const policy::Policy &policy() const { return source.house.policy; }
   const house::Wording &wording() const { return source.house.wording; }
 

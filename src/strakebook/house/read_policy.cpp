@@ -155,30 +155,28 @@ void read_usual_tolerances(const YamlNode &node, policy::Policy &into, Diagnosti
     known_in(into.tolerances, into.usual_tolerances[i], "a tolerance", node.items[i].span, sink);
 }
 
-/// A share that is neither none nor all of the whole.
-std::function<void(const YamlNode &)> true_part(Ratio &into, Diagnostics &sink) {
-  return [&](const YamlNode &node) {
-    if (!read(node, into, sink) || (into > Ratio{0, 1} && into < Ratio{1, 1}))
-      return;
-    sink.error(Code::out_of_range, node.span, fmt::format("{} is none or all of the whole", node.text),
-               "more than 0 % and less than 100 %");
-  };
-}
-
 void read_statistics(const YamlNode &node, policy::StatisticsRule &into, Diagnostics &sink) {
   using policy::PercentileType;
   static constexpr Choice<PercentileType> types[] = {
       {"6", PercentileType::six}, {"7", PercentileType::seven}, {"8", PercentileType::eight}};
+  const auto part = [&sink](Ratio &share) { return [&](const YamlNode &n) { read_true_part(n, share, sink); }; };
   Binding(sink)
       .need("least-for-statistics", into.least_for_statistics)
-      .by("confidence", true, true_part(into.confidence, sink))
-      .by("share", true, true_part(into.share, sink))
-      .by("percentile", true, true_part(into.percentile, sink))
+      .by("confidence", true, part(into.confidence))
+      .by("share", true, part(into.share))
+      .by("percentile", true, part(into.percentile))
       .need_word<PercentileType>("percentile-type", into.percentile_type, types)
       .apply(node);
 }
 
 } // namespace
+
+void read_true_part(const YamlNode &node, Ratio &into, Diagnostics &sink) {
+  if (!read(node, into, sink) || (into > Ratio{0, 1} && into < Ratio{1, 1}))
+    return;
+  sink.error(Code::out_of_range, node.span, fmt::format("{} is none or all of the whole", node.text),
+             "more than 0 % and less than 100 %");
+}
 
 policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
   policy::Policy p;
@@ -208,6 +206,12 @@ policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
             Binding(sink).need("least-marks", p.least_marks).need("least-read", p.least_read).apply(n);
           })
       .by("statistics", true, part(read_statistics, p.statistics))
+      .by("unseen", true, part(read_unseen, p.unseen))
+      .by("years", true, part(read_years, p.years))
+      .by("robustness", true, part(read_robustness, p.robustness))
+      .by("works", true, part(read_works, p.works))
+      .by("afloat", true, part(read_afloat, p.afloat))
+      .by("protection", true, part(read_protection, p.protection))
       .need("steel-density", p.steel_density_kg_m2_mm)
       .need("required-rows", p.required_rows)
       .need("required-fields", p.required_fields)

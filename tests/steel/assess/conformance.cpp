@@ -45,7 +45,7 @@ TEST_CASE("every place and every criterion has its probability; a pit's counts b
   CHECK(standing(result.pits[0]) == "0.955157");  // 0.24 in hand over 0.1 sqrt(2): 1.69706 u
   const auto &plate = result.zones[0].subjects[0];
   CHECK(assess::conformance_text(*result_of(plate, "percent-30").conformance) == "0.655422"); // 0.4 u
-  const auto json = nlohmann::json::parse(assess::json(survey.made, result));
+  const auto json = assess::json(survey.made, result);
   CHECK(json["marks"][0]["standing"]["conformance"] == "0.991802");
   CHECK(json["zones"][0]["subjects"][0]["results"][1]["conformance"] == "0.655422");
 }

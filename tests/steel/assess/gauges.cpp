@@ -185,7 +185,7 @@ TEST_CASE("the mean of repeats is exact and rounded down to a nanometre; marks w
 
 TEST_CASE("what is computed of a gauge stands in the JSON") {
   const auto survey = lapsed();
-  const auto json = nlohmann::json::parse(assess::json(survey, sample::assessed(survey)));
+  const auto json = assess::json(survey, sample::assessed(survey));
   const auto &gauge = json.at("gauges").at(0);
   CHECK(gauge.at("indicative") == true);
   CHECK(gauge.at("before").at("state") == "missing");

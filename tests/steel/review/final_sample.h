@@ -48,7 +48,7 @@ inline std::vector<base::Diagnostic> reviewed(const survey::Survey &survey, cons
                                               base::Diagnostics sink = {}) {
   const auto before = sink.all().size();
   const auto assessment = assess::assess(survey, policy, sink);
-  review::review(survey, assessment, policy, sink);
+  review::review(survey, assessment, outlook::outlook(survey, assessment, policy), policy, sink);
   return {sink.all().begin() + static_cast<std::ptrdiff_t>(before), sink.all().end()};
 }
 

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include <nlohmann/json_fwd.hpp>
+
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/base/length.h"
 #include "strakebook/base/ratio.h"
@@ -271,8 +273,8 @@ struct Assessment {
 /// Computes everything. A criterion that lacks an input (draught, spacing) adds criterion_inputs at its use in the survey.
 Assessment assess(const survey::Survey &survey, const policy::Policy &policy, base::Diagnostics &sink);
 
-/// The whole assessment as JSON; lengths as decimal strings in mm, shares as fractions "41/120", two-space indent.
-std::string json(const survey::Survey &survey, const Assessment &assessment);
+/// The whole assessment as JSON; lengths as decimal strings in mm, shares as fractions "41/120".
+nlohmann::ordered_json json(const survey::Survey &survey, const Assessment &assessment);
 
 /// The criterion that a place is measured against: the governing one, else the applicable one with the least margin; nullptr
 /// when none applies.

@@ -292,7 +292,7 @@ Json form(const ZoneResult &zone) {
 
 } // namespace
 
-std::string json(const survey::Survey &survey, const Assessment &assessment) {
+Json json(const survey::Survey &survey, const Assessment &assessment) {
   Json out;
   out["coverage"] = form(assessment.coverage);
   out["marks_per_m2"] = optional(assessment.marks_per_m2);
@@ -317,7 +317,7 @@ std::string json(const survey::Survey &survey, const Assessment &assessment) {
   out["pits"] = list(survey, assessment.pits);
   out["defaults"] = list(assessment.defaults);
   out["doublers"] = list(survey.doublers);
-  return out.dump(2) + "\n";
+  return out;
 }
 
 } // namespace strakebook::assess

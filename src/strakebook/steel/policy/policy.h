@@ -10,6 +10,12 @@
 #include "strakebook/base/length.h"
 #include "strakebook/base/provenance.h"
 #include "strakebook/base/ratio.h"
+#include "strakebook/steel/policy/afloat_rule.h"
+#include "strakebook/steel/policy/protection_rule.h"
+#include "strakebook/steel/policy/robustness_rule.h"
+#include "strakebook/steel/policy/unseen_rule.h"
+#include "strakebook/steel/policy/works_rule.h"
+#include "strakebook/steel/policy/years_rule.h"
 
 /// What a firm holds its surveys to: values read from layouts. No threshold, rate or action word stands in code.
 namespace strakebook::policy {
@@ -214,6 +220,12 @@ struct Policy {
   Prose prose;
   base::Decimal spot_check_per_m2;         ///< below it the survey is called a spot check
   StatisticsRule statistics;
+  UnseenRule unseen;
+  YearsRule years;
+  RobustnessRule robustness;
+  WorksRule works;
+  AfloatRule afloat;
+  ProtectionRule protection;
   std::vector<std::string> required_rows;  ///< names of rows a survey of this firm must have (empty: none)
   std::vector<std::string> required_fields; ///< field paths that a final must have ("datum.from")
   std::string steel_density_kg_m2_mm;      ///< 7.85, as printed

@@ -6,6 +6,7 @@
 
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/steel/assess/assessment.h"
+#include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/policy/policy.h"
 #include "strakebook/steel/survey/survey.h"
 
@@ -17,6 +18,7 @@ using base::Length;
 struct Subject {
   const survey::Survey &survey;
   const assess::Assessment &assessment;
+  const outlook::Outlook &outlook;
   const policy::Policy &policy;
 };
 

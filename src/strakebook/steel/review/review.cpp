@@ -58,9 +58,9 @@ void report(Findings found, base::Severity severity, base::Diagnostics &sink) {
 
 } // namespace
 
-void review(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy,
-            base::Diagnostics &sink) {
-  const Subject subject{survey, assessment, policy};
+void review(const survey::Survey &survey, const assess::Assessment &assessment, const outlook::Outlook &outlook,
+            const policy::Policy &policy, base::Diagnostics &sink) {
+  const Subject subject{survey, assessment, outlook, policy};
   const survey::State state = survey.report.state;
   const auto severity = state == survey::State::draft ? base::Severity::warning : base::Severity::error;
 

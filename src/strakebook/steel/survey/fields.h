@@ -47,6 +47,7 @@ void fields(Fields &, DoubtComponent &);
 void fields(Fields &, Gauge &);
 void fields(Fields &, Datum &);
 void fields(Fields &, PittingExtent &);
+void fields(Fields &, PitBlocks &);
 void fields(Fields &, Zone &);
 void fields(Fields &, Row &);
 void fields(Fields &, Pit &);
@@ -62,6 +63,10 @@ void fields(Fields &, ConflictAnswer &);
 void fields(Fields &, Recommendation &);
 void fields(Fields &, SteelworkItem &);
 void fields(Fields &, CoatingAndAnodes &);
+void fields(Fields &, CoatingScheme &);
+void fields(Fields &, AnodesFitted &);
+void fields(Fields &, AnodePlan &);
+void fields(Fields &, AfloatFigures &);
 void fields(Fields &, Limitation &);
 
 /// One entry of a list or of a map of names, as it stands in the file.

@@ -83,6 +83,7 @@ void fields(Fields &f, Gauge &g) {
   f.value(maybe("name", "kind of instrument, without make or model"), g.name);
   f.value(maybe("mode", "echo-to-echo or single-echo"), g.mode);
   f.value(maybe("probe", "kind and size of probe"), g.probe);
+  f.value(maybe("crystal", "diameter of plate that one reading takes in", Rule::unit_written), g.crystal);
   f.value(maybe("velocity", "velocity that was set"), g.velocity);
   f.value(maybe("true-velocity", "m/s, where the one that was set is known to be wrong", Rule::positive),
           g.true_velocity);

@@ -51,6 +51,7 @@ void fields(Fields &f, Vessel &v) {
   f.value(maybe("plated-height", "height of the plated side", Rule::unit_written), v.plated_height);
   f.value(maybe("frame-spacing", "distance between frames", Rule::unit_written), v.frame_spacing);
   f.value(maybe("waterline-length", "length of the waterline at the greatest draught", Rule::unit_written), v.waterline_length);
+  f.value(maybe("narrowest", "narrowest lock or bridge that she has to pass", Rule::unit_written), v.narrowest);
   f.value(maybe("built", "year of build"), v.built);
   f.value(maybe("builder", "who built her"), v.builder);
   f.value(maybe("construction", "how she is built"), v.construction);

@@ -9,6 +9,8 @@ void fields(Fields &f, Datum &d) {
   f.value(required("towards", "the direction in which they count"), d.towards);
   f.value(maybe("height", "what heights count from"), d.height);
   f.value(maybe("spacing", "distance between stations", Rule::unit_written), d.spacing);
+  f.value(maybe("frame-zero", "station of frame 0", Rule::unit_written), d.frame_zero);
+  f.value(maybe("frames-run", "which way frames are numbered", Rule::none, "with stations|against stations"), d.frames_run);
   f.value(maybe("swim", "how a curved swim was taped"), d.swim);
   f.value(maybe("frames", "how frames are numbered"), d.frames);
   f.value(required("station-unit", "unit of every station", Rule::none, "m|ft"), d.station_unit);
@@ -19,6 +21,14 @@ void fields(Fields &f, PittingExtent &p) {
   f.value(required("over-m2", "on so many square metres", Rule::positive), p.area_m2);
   f.value(required("share-percent", "share of that area", Rule::percent), p.share_percent);
   f.value(maybe("spacing", "least distance between two of them", Rule::unit_written), p.spacing);
+}
+
+void fields(Fields &f, PitBlocks &p) {
+  f.value(required("block-m2", "area of one block, in square metres", Rule::positive), p.block_m2);
+  f.value(required("blocks", "how many blocks were looked over whole"), p.blocks);
+  f.value(required("deepest", "depth of the deepest pit in each block; 0 where it has none"), p.deepest);
+  f.reference(maybe("gauge", "the gauge that took the depths"), Vocabulary::gauge, p.gauge);
+  f.value(required("chosen", "how the blocks were chosen"), p.chosen);
 }
 
 void fields(Fields &f, Zone &z) {
@@ -36,7 +46,9 @@ void fields(Fields &f, Zone &z) {
   f.value(maybe("area-m2", "area in square metres", Rule::positive), z.area_m2);
   f.value(maybe("preparation", "how clean it was"), z.preparation);
   f.value(maybe("general-order", "how the plate is otherwise"), z.general_order);
+  f.value(maybe("bilge", "form of bilge plating", Rule::none, "round|hard chine"), z.bilge);
   f.group(maybe("pitting", "extent of pitting"), z.pitting);
+  f.group(maybe("pit-blocks", "the deepest pit in each of so many blocks of equal area"), z.pit_blocks);
 }
 
 void fields(Fields &f, Row &r) {
@@ -44,6 +56,7 @@ void fields(Fields &f, Row &r) {
   f.value(required("side", "side of the vessel"), r.side);
   f.value(required("name", "what the row is called"), r.name);
   f.value(maybe("height", "where it runs"), r.height);
+  f.value(maybe("stands-for", "breadth of plating that its marks stand for", Rule::unit_written), r.stands_for);
 }
 
 void fields(Fields &f, Pit &p) {

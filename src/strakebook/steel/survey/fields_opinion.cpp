@@ -90,7 +90,13 @@ void fields(Fields &f, SteelworkItem &s) {
               s.recommendation);
   f.reference(maybe("action", "one of the house's actions"), Vocabulary::action, s.action);
   f.value(required("at", "where"), s.at);
-  f.value(maybe("size", "length by breadth"), s.size);
+  f.value(maybe("length", "of the plate, along the hull", Rule::unit_written), s.length);
+  f.value(maybe("breadth", "of the plate, across the hull", Rule::unit_written), s.breadth);
+  f.value(maybe("thickness", "of the new plate", Rule::plate), s.thickness);
+  f.value(maybe("radius", "of its corners; 0 mm where they are square", Rule::unit_written), s.radius);
+  f.value(maybe("lap-width", "of a plate laid over, on to sound metal", Rule::unit_written), s.lap_width);
+  f.value(maybe("plug-pitch", "of its plug welds", Rule::unit_written), s.plug_pitch);
+  f.value(maybe("size", "size in words, where there is no plate"), s.size);
   f.value(maybe("plate", "thickness and grade of plate"), s.plate);
   f.value(maybe("lap", "lap on to sound metal"), s.lap);
   f.value(maybe("corners", "radius of corners"), s.corners);
@@ -103,12 +109,6 @@ void fields(Fields &f, SteelworkItem &s) {
   f.value(maybe("coating", "coating afterwards"), s.coating);
   f.value(maybe("nearest-frame", "which frame is nearest, to find it by"), s.nearest_frame);
   f.value(maybe("tolerance", "how near to the place"), s.tolerance);
-}
-
-void fields(Fields &f, CoatingAndAnodes &c) {
-  f.value(maybe("found", "coating as found"), c.coating);
-  f.value(maybe("anodes", "anodes as found"), c.anodes);
-  f.value(maybe("recommended", "what is recommended"), c.recommended);
 }
 
 void fields(Fields &f, Limitation &l) {

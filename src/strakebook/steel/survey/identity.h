@@ -53,6 +53,7 @@ struct Vessel {
   LengthFact length, beam; ///< required
   std::optional<LengthFact> draught, plated_height, frame_spacing;
   std::optional<LengthFact> waterline_length; ///< at the greatest draught
+  std::optional<LengthFact> narrowest;        ///< lock or bridge on her waters that she has to pass
   std::optional<Fact> built, builder, construction, use, history;
   Given<bool> wing_voids; ///< double bottom and wing voids; a rule formula takes what is not written as none
   Words carries; ///< passengers, cargo or neither; some criteria apply to one of them only

@@ -25,6 +25,7 @@ struct DoubtComponent {
 struct Gauge {
   std::string id; ///< "ut", "pit"
   Words name;     ///< "ultrasonic thickness gauge"
+  std::optional<base::Measured> crystal; ///< diameter of plate that one reading takes in
   Words mode, probe, velocity, resolution, serial, setting;
   Words certificate;
   Given<base::Date> certificate_until;
@@ -43,6 +44,8 @@ struct Datum {
   Words towards; ///< "aft"
   Words height;  ///< height datum
   std::optional<base::Measured> spacing;
+  std::optional<base::Measured> frame_zero; ///< station of frame 0
+  Words frames_run; ///< "with stations" or "against stations"
   Words swim; ///< how a curved swim is taped
   Words frames;
   base::Unit station_unit = base::Unit::metre;
@@ -69,15 +72,27 @@ struct PittingExtent {
   base::SourceSpan span;
 };
 
+/// Blocks of equal area looked over whole, with the deepest pit of each.
+struct PitBlocks {
+  base::Decimal block_m2;
+  int blocks = 0;                      ///< how many were looked over
+  std::vector<base::Measured> deepest; ///< depth of the deepest pit in each; 0 where a block has none
+  std::string gauge;                   ///< the depth gauge; may be empty
+  Words chosen;                        ///< how the blocks were chosen
+  base::SourceSpan span;
+};
+
 struct Zone {
   std::string id;
   Words name;
   policy::Plating plating = policy::Plating::side;
+  Words bilge; ///< of bilge plating: "round" or "hard chine"
   Original original;
   std::optional<base::Decimal> area_m2;
   Words preparation;   ///< how clean it was
   Words general_order; ///< context: how the plate is otherwise
   std::optional<PittingExtent> pitting;
+  std::optional<PitBlocks> pit_blocks;
   base::SourceSpan span;
 };
 
@@ -89,6 +104,7 @@ struct Row {
   Side side = Side::port;
   Words name;   ///< "wind-and-water"
   Words height; ///< where it runs
+  std::optional<base::Measured> stands_for; ///< breadth of plating that its marks stand for
   base::SourceSpan span;
 };
 

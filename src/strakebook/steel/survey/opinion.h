@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "strakebook/steel/survey/supplies.h"
 #include "strakebook/steel/survey/words.h"
 
 namespace strakebook::survey {
@@ -67,6 +68,11 @@ struct SteelworkItem {
   std::string recommendation;
   std::string action;
   Reach at;
+  std::optional<base::Measured> length, breadth; ///< of the plate, along and across the hull
+  std::optional<base::Measured> thickness;       ///< of the new plate
+  std::optional<base::Measured> radius;          ///< of its corners; 0 where they are square
+  std::optional<base::Measured> lap_width;       ///< of a plate laid over
+  std::optional<base::Measured> plug_pitch;      ///< of its plug welds
   Words size, plate, lap, corners, weld, plugs, preparation, lining, test, hold_point, coating, nearest_frame,
       tolerance;
   base::SourceSpan span;
@@ -74,6 +80,9 @@ struct SteelworkItem {
 
 struct CoatingAndAnodes {
   Words coating, anodes, recommended;
+  std::vector<CoatingScheme> schemes;
+  std::optional<AnodesFitted> fitted;
+  std::optional<AnodePlan> plan;
   base::SourceSpan span;
 };
 

@@ -19,6 +19,8 @@ template <class T> const T *by_id(const std::vector<T> &all, std::string_view id
 const Zone *zone_of(const Survey &survey, std::string_view id) { return by_id(survey.zones, id); }
 const Row *row_of(const Survey &survey, std::string_view id) { return by_id(survey.rows, id); }
 const Pit *pit_of(const Survey &survey, std::string_view id) { return by_id(survey.pits, id); }
+bool counts_forward(const Datum &datum) { return datum.towards.text.find("forward") != std::string::npos; }
+
 const Gauge *gauge_of(const Survey &survey, std::string_view id) { return by_id(survey.gauges, id); }
 
 std::optional<base::Decimal> velocity_set(const Gauge &gauge) {

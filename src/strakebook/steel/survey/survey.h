@@ -4,9 +4,11 @@
 #include <vector>
 
 #include "strakebook/base/input_file.h"
+#include "strakebook/steel/survey/earlier.h"
 #include "strakebook/steel/survey/identity.h"
 #include "strakebook/steel/survey/measurement.h"
 #include "strakebook/steel/survey/opinion.h"
+#include "strakebook/steel/survey/supplies.h"
 
 /// A whole survey as the surveyor wrote it: plain values, each with its place. Lists keep the order of the
 /// file.
@@ -37,6 +39,8 @@ struct Survey {
   CoatingAndAnodes coating;
   std::vector<Limitation> limitations;
   std::vector<Acknowledgement> acknowledgements;
+  std::vector<EarlierSurvey> earlier; ///< in the order of the file
+  AfloatFigures afloat;
   Words previous_survey; ///< what is known of an earlier survey, or that there is none
   Answer answer;
   std::vector<IssueNote> issue_record;
@@ -49,6 +53,8 @@ const Zone *zone_of(const Survey &survey, std::string_view id);
 const Row *row_of(const Survey &survey, std::string_view id);
 const Pit *pit_of(const Survey &survey, std::string_view id);
 const Mark *mark_of(const Survey &survey, std::string_view id); ///< "PW 9"
+/// Stations are counted from the stern towards the bow.
+bool counts_forward(const Datum &datum);
 const Gauge *gauge_of(const Survey &survey, std::string_view id);
 /// The velocity that was set, in m/s, of a gauge that says "5920 m/s"; nullopt where it is not so written.
 std::optional<base::Decimal> velocity_set(const Gauge &gauge);
