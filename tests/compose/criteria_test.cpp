@@ -17,11 +17,6 @@ base::Measured measured(const std::string &text, base::Unit unit) {
   return base::parse_measured(text, unit, wrong).value();
 }
 
-void assess_again(sample::Composed &sample) {
-  sample.findings = {};
-  assess_again(sample);
-}
-
 sample::Composed using_criteria(const std::vector<std::string> &ids) {
   auto sample = sample::small_survey();
   sample.survey.criteria.clear();

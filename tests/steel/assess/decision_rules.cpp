@@ -47,6 +47,6 @@ TEST_CASE("the assessment says by which rule it was made") {
   auto survey = sample::SurveyBuilder().zone("W", "6").row("PW", "W").marks("PW", {"5"}).criteria({"absolute-4.0"});
   auto policy = sample::house();
   policy.decision = {.name = "ours", .kind = DecisionKind::four_classes, .band = sample::decimal("2"), .source = "JCGM 106:2012"};
-  const auto json = assess::json(survey.made, sample::assessed(survey.made, policy));
+  const nlohmann::json json = assess::json(survey.made, sample::assessed(survey.made, policy));
   CHECK(json["decision_rule"] == nlohmann::json{{"rule", "four-classes"}, {"name", "ours"}, {"band", "2"}, {"source", "JCGM 106:2012"}});
 }

@@ -146,7 +146,7 @@ TEST_CASE("every zone says of every criterion whether it applies, and why not, e
                         {"percent-25", "thicker"}});
   CHECK(why(1)["percent-20"] == "weak-basis");
   CHECK(assessed.zones[1].subjects.empty());
-  const auto json = assess::json(survey, assessed);
+  const nlohmann::json json = assess::json(survey, assessed);
   CHECK(json["zones"][0]["criteria"][0] == nlohmann::json{{"criterion", "absolute-4.0"}, {"applies", true}, {"limit", "4.0"}});
   CHECK(json["zones"][1]["criteria"][1]["why_not"] == "scope");
 }
@@ -182,7 +182,7 @@ TEST_CASE("a reading of the rule that is not judged by says which places it woul
   const auto &first = zone.read_otherwise.front().places.front();
   CHECK(first.now == Verdict::too_close);
   CHECK(first.then == Verdict::falls_short);
-  const auto json = assess::json(survey.made, sample::assessed(survey.made));
+  const nlohmann::json json = assess::json(survey.made, sample::assessed(survey.made));
   CHECK(json["zones"][0]["read_otherwise"][0]["reading"] == "floor-times-b");
   CHECK(json["zones"][0]["read_otherwise"][0]["limit"] == "3.75");
   CHECK(json["workings"]["inland-rule/bilge"]["read_otherwise"].size() == 3);

@@ -47,7 +47,7 @@ Length thinner(Length figure, sample::Generator &generator) {
 
 /// The assessment as JSON, its lists of places in the order of their names.
 Json in_one_order(const survey::Survey &survey) {
-  auto all = Json::parse(assess::json(survey, sample::assessed(survey)));
+  auto all = Json(assess::json(survey, sample::assessed(survey)));
   constexpr std::pair<const char *, const char *> lists[] = {
       {"zones", "zone"}, {"rows", "row"}, {"marks", "mark"}, {"pits", "pit"}, {"defaults", "pit"}, {"gauges", "gauge"}, {"retakes", "place"}};
   for (const auto &[list, name] : lists)
@@ -155,10 +155,10 @@ TEST_CASE("a mark that was not read changes no verdict") {
   int differs = 0;
   for (int round = 0; round < rounds_of_whole; ++round) {
     auto survey = generator.survey(2);
-    const auto before = Json::parse(assess::json(survey, sample::assessed(survey)));
+    const auto before = Json(assess::json(survey, sample::assessed(survey)));
     const auto &row = survey.rows[static_cast<std::size_t>(generator.below(static_cast<int>(survey.rows.size())))];
     survey.marks.push_back({.row = row.id, .station = sample::station("17"), .status = survey::Status::no_access, .gauge = "poor"});
-    const auto after = Json::parse(assess::json(survey, sample::assessed(survey)));
+    const auto after = Json(assess::json(survey, sample::assessed(survey)));
     for (std::size_t i = 0; i < before["zones"].size(); ++i)
       for (const char *same : {"subjects", "general", "local", "under_pit", "conflict", "conflict_at", "measured_by", "worst", "mean"})
         differs += before["zones"][i][same] != after["zones"][i][same];

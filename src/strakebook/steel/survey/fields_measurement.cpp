@@ -9,7 +9,7 @@ void fields(Fields &f, Datum &d) {
   f.value(required("towards", "the direction in which they count"), d.towards);
   f.value(maybe("height", "what heights count from"), d.height);
   f.value(maybe("spacing", "distance between stations", Rule::unit_written), d.spacing);
-  f.value(maybe("frame-zero", "station of frame 0", Rule::unit_written), d.frame_zero);
+  f.value(maybe("frame-zero", "station of frame 0", Rule::unit_written_or_none), d.frame_zero);
   f.value(maybe("frames-run", "which way frames are numbered", Rule::none, "with stations|against stations"), d.frames_run);
   f.value(maybe("swim", "how a curved swim was taped"), d.swim);
   f.value(maybe("frames", "how frames are numbered"), d.frames);
@@ -26,7 +26,7 @@ void fields(Fields &f, PittingExtent &p) {
 void fields(Fields &f, PitBlocks &p) {
   f.value(required("block-m2", "area of one block, in square metres", Rule::positive), p.block_m2);
   f.value(required("blocks", "how many blocks were looked over whole"), p.blocks);
-  f.value(required("deepest", "depth of the deepest pit in each block; 0 where it has none"), p.deepest);
+  f.value(required("deepest", "depth of the deepest pit in each block; 0 where it has none", Rule::depth), p.deepest);
   f.reference(maybe("gauge", "the gauge that took the depths"), Vocabulary::gauge, p.gauge);
   f.value(required("chosen", "how the blocks were chosen"), p.chosen);
 }

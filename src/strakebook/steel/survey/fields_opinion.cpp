@@ -93,7 +93,7 @@ void fields(Fields &f, SteelworkItem &s) {
   f.value(maybe("length", "of the plate, along the hull", Rule::unit_written), s.length);
   f.value(maybe("breadth", "of the plate, across the hull", Rule::unit_written), s.breadth);
   f.value(maybe("thickness", "of the new plate", Rule::plate), s.thickness);
-  f.value(maybe("radius", "of its corners; 0 mm where they are square", Rule::unit_written), s.radius);
+  f.value(maybe("radius", "of its corners; 0 mm where they are square", Rule::unit_written_or_none), s.radius);
   f.value(maybe("lap-width", "of a plate laid over, on to sound metal", Rule::unit_written), s.lap_width);
   f.value(maybe("plug-pitch", "of its plug welds", Rule::unit_written), s.plug_pitch);
   f.value(maybe("size", "size in words, where there is no plate"), s.size);

@@ -32,6 +32,8 @@ std::string with_point(std::string text) {
   return text;
 }
 
+bool unit_needed(Rule rule) { return rule == Rule::unit_written || rule == Rule::unit_written_or_none; }
+
 /// The value keeps its rule; `shown` is the text as written.
 bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
   if (rule == Rule::percent && (value < base::Ratio{0, 1} || base::Ratio{100, 1} < value)) {
@@ -48,12 +50,13 @@ bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
 }
 
 bool keeps(Reading &reading, const Node &node, Rule rule, const base::Measured &length) {
-  if (length.value <= base::Length{}) {
+  const bool may_be_none = rule == Rule::depth || rule == Rule::unit_written_or_none;
+  if (length.value < base::Length{} || (length.value == base::Length{} && !may_be_none)) {
     reading.error(Code::out_of_range, node.span, fmt::format("{} is not more than nothing", node.text),
-                  "a length above 0");
+                  may_be_none ? "0 or more" : "a length above 0");
     return false;
   }
-  if (rule == Rule::plate && length.value > thickest_plate) {
+  if ((rule == Rule::plate || rule == Rule::depth) && length.value > thickest_plate) {
     refuse_plate(reading, length, node.span);
     return false;
   }
@@ -78,7 +81,7 @@ Shape shape_of(const base::Length &, Rule) {
   return scalar_shape("a length, in mm unless its unit is written", "0.10", length_pattern);
 }
 Shape shape_of(const base::Measured &, Rule rule) {
-  return rule == Rule::unit_written
+  return unit_needed(rule)
              ? scalar_shape("a length with its unit", "18.0 m", length_pattern)
              : scalar_shape("a length, in mm unless its unit is written", "6.0", length_pattern);
 }
@@ -152,7 +155,7 @@ bool read(Reading &reading, const Node &node, Rule rule, base::Measured &into) {
                   wrong.expected, decimal_comma(*text) ? with_point(*text) : std::string{});
     return false;
   }
-  if (rule == Rule::unit_written && base::parse_decimal(*text)) {
+  if (unit_needed(rule) && base::parse_decimal(*text)) {
     reading.error(Code::bad_length, node.span, fmt::format("\"{}\" has no unit beside it", *text),
                   "a length with its unit", fmt::format("{0} mm or {0} m, whichever it was", *text));
     return false;

@@ -19,7 +19,9 @@ enum class Rule {
   positive,     ///< more than 0
   percent,      ///< 0 to 100
   plate,        ///< a thickness that a hull's plate can have
+  depth,        ///< 0 or more, and not beyond the thickest plate
   unit_written, ///< a length whose unit stands beside it
+  unit_written_or_none, ///< the same, and 0 says that there is none
   source        ///< measured; told, WHO; document, WHICH
 };
 
