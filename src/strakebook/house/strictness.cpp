@@ -62,6 +62,9 @@ const std::vector<Direction> &directions() {
       {{"policy", "statistics", "least-for-statistics"}, Way::up},
       {{"policy", "statistics", "confidence"}, Way::up},
       {{"policy", "statistics", "share"}, Way::up},
+      {{"policy", "unseen", "least-blocks"}, Way::up},
+      {{"policy", "unseen", "confidence"}, Way::up},
+      {{"policy", "unseen", "significance"}, Way::up},
       {{"style", "smallest"}, Way::up},
   };
   return table;
@@ -85,6 +88,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "pitting"}, "source"},
                                           {{"policy", "local-area"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
+                                          {{"policy", "unseen"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
   return table;
 }
