@@ -75,6 +75,9 @@ namespace strakebook::base {
   X(dates_disagree, "SB0517", "days or issues that are not in their order")                                            \
   X(answer_to_nothing, "SB0518", "an answer to a conflict in a zone that has none")                                    \
   X(reason_length, "SB0519", "a reason on page one of too few or too many sentences")                                  \
+  X(pit_blocks_count, "SB0550", "a declared count of blocks that is not the number of depths listed")                   \
+  X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
+  X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                 \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

@@ -124,6 +124,18 @@ TEST_CASE("none found where one is recorded is a warning for each") {
     survey.none_found = {none("pits other than P1", {.zone = "B"})};
     CHECK(reviewed(survey).empty());
   }
+  SECTION("pits in blocks that were looked over whole") {
+    survey::PitBlocks blocks{.block_m2 = sample::decimal("0.25"), .blocks = 2};
+    for (const char *depth : {"0", "0.3"}) blocks.deepest.push_back(sample::mm(depth));
+    survey.zones[0].pit_blocks = blocks;
+    survey.none_found = {none("pits other than P1 and P2", {.zone = "B"})};
+    CHECK(warned(survey, Code::none_found_denied).subject == "none-found zone B");
+    survey.none_found = {none("pits other than P1, P2 and those in blocks of zone B", {.zone = "B"})};
+    CHECK(reviewed(survey).empty());
+    survey.none_found = {none("pits other than P1 and P2", {.zone = "B"})};
+    survey.zones[0].pit_blocks->deepest = {sample::mm("0")};
+    CHECK(reviewed(survey).empty());
+  }
   SECTION("a doubler") {
     survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}, .from = sample::station("9"), .to = sample::station("9.5")}}};
     survey.none_found = {none("doublers", {})};

@@ -80,6 +80,8 @@ TEST_CASE("every code of the reader and of the checks stands in a malformed surv
                           Code::photo_unused,        Code::reading_over_original,
                           Code::neighbour_jump,      Code::unequal_repeats,
                           Code::pit_count,           Code::pits_unmeasured,
+                          Code::pit_blocks_count,    Code::pit_blocks_area,
+                          Code::pit_blocks_deep,
                           Code::layout_loosens,      Code::doubt_unclear,
                           Code::velocity_unclear,    Code::coating_unused,
                           Code::doubler_figures,     Code::digits_swapped,

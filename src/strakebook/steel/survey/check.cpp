@@ -6,6 +6,7 @@
 #include "strakebook/steel/survey/copying_checks.h"
 #include "strakebook/steel/survey/doubler_checks.h"
 #include "strakebook/steel/survey/fields.h"
+#include "strakebook/steel/survey/pit_blocks.h"
 #include "strakebook/steel/survey/pitting.h"
 #include "strakebook/steel/survey/pointer_scan.h"
 #include "strakebook/steel/survey/reader.h"
@@ -97,6 +98,7 @@ void check_survey(const Survey &survey, const policy::Policy &policy, base::Diag
   check_pictures(survey, found);
   warn_of_copying(survey, policy, found);
   warn_of_pitting(survey, policy, found);
+  check_pit_blocks(survey, found);
   hand_over(found, survey.span.file, sink);
 }
 
