@@ -8,6 +8,7 @@
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
 #include "strakebook/compose/told.h"
+#include "strakebook/steel/survey/pit_blocks.h"
 
 /// The steel on page one: the worst place and the lowest of each zone.
 namespace strakebook::compose {
@@ -135,6 +136,11 @@ bool page_one_told(const Scope &scope) {
   return std::ranges::any_of(all.zones, [](const auto &zone) { return std::ranges::any_of(zone.subjects, limit_told); });
 }
 
+/// Of a zone of which no pit is listed: none, or only in the blocks that were looked over whole.
+std::string no_pit_words(const Scope &scope, const std::string &zone) {
+  return survey::pits_in_blocks(*survey::zone_of(scope.survey(), zone)) ? scope.say("unseen.in-blocks") : scope.say("answer.no-pit");
+}
+
 Block lowest_in_zones(const Scope &scope) {
   auto table = unlabelled_table(look::summary_table,
                                 {stretching(scope.say("answer.lowest")),
@@ -148,7 +154,7 @@ Block lowest_in_zones(const Scope &scope) {
     const auto *pit = subject_of_kind(zone, assess::Subject::Kind::pit);
     rows.push_back(row({cell(zone_name(scope, zone.zone)), least_cell(scope, zone, plate),
                         where_cell(scope, plate, scope.say("answer.not-read")), least_cell(scope, zone, pit),
-                        where_cell(scope, pit, scope.say("answer.no-pit"))}));
+                        where_cell(scope, pit, no_pit_words(scope, zone.zone))}));
   }
   add_rows(table, std::move(rows));
   if (any_mark_lowered(scope) || any_pit_lowered(scope))

@@ -29,6 +29,8 @@ content::Block particulars(const Scope &scope, const survey::Gauge &gauge, const
   Entries entries;
   add_if_given(scope, entries, scope.say("instruments.mode"), gauge.mode);
   add_if_given(scope, entries, scope.say("instruments.probe"), gauge.probe);
+  if (gauge.crystal)
+    add(entries, scope.say("unseen.crystal"), plain(with_mm(scope, *gauge.crystal)));
   add_if_given(scope, entries, scope.say("instruments.velocity"), gauge.velocity);
   if (gauge.true_velocity)
     add(entries, scope.say("instruments.true-velocity"),

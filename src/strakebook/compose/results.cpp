@@ -1,7 +1,11 @@
+#include <algorithm>
+
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/subjects.h"
+#include "strakebook/compose/unseen.h"
+#include "strakebook/steel/survey/pit_blocks.h"
 
 /// Results by zone: profiles, every mark, zones and rows in figures, pits, criteria, doublers, notes and what was looked for and not found.
 namespace strakebook::compose {
@@ -25,6 +29,12 @@ Inlines coverage(const Scope &scope) {
   return plain(text);
 }
 
+/// Where no pit is listed.
+std::string no_pits(const Scope &scope) {
+  const bool in_blocks = std::ranges::any_of(scope.survey().zones, survey::pits_in_blocks);
+  return in_blocks ? scope.say("unseen.only-in-blocks") : scope.say("results.no-pits");
+}
+
 } // namespace
 
 content::Section results(const Scope &scope) {
@@ -37,9 +47,10 @@ content::Section results(const Scope &scope) {
   out.blocks.push_back(readings_table(scope, numbering));
   out.blocks.push_back(zones_table(scope, numbering));
   out.blocks.push_back(rows_table(scope, numbering));
+  append(out.blocks, between_the_marks(scope, numbering));
   out.blocks.push_back(sub_heading(scope, numbering, scope.say("results.pits-and-criteria")));
   if (scope.survey().pits.empty())
-    out.blocks.push_back(paragraph(plain(scope.say("results.no-pits")), look::text));
+    out.blocks.push_back(paragraph(plain(no_pits(scope)), look::text));
   else
     out.blocks.push_back(pits_table(scope, numbering));
   out.blocks.push_back(matrix_table(scope, numbering));
