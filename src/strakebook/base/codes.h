@@ -75,6 +75,7 @@ namespace strakebook::base {
   X(dates_disagree, "SB0517", "days or issues that are not in their order")                                            \
   X(answer_to_nothing, "SB0518", "an answer to a conflict in a zone that has none")                                    \
   X(reason_length, "SB0519", "a reason on page one of too few or too many sentences")                                  \
+  X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it")  \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

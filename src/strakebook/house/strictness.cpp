@@ -92,13 +92,16 @@ const std::vector<Sourced> &sourced() {
 const std::vector<Pattern> &wordings() {
   static const std::vector<Pattern> table{
       {"words", "*"},    {"cautions", "*", "title"}, {"cautions", "*", "text"},      {"jurisdiction", "*"},
-      {"glossary", "*"}, {"sections", "*", "title"}, {"policy", "ladder", "too-few"}};
+      {"glossary", "*"}, {"sections", "*", "title"}, {"policy", "ladder", "too-few"},
+      {"formulas", "*", "name"}, {"formulas", "*", "text"}, {"formulas", "*", "source"}, {"formulas", "*", "inputs", "*"}};
   return table;
 }
 
 /// Maps whose names are the program's: a new one would never be used, so it is a slip.
 const std::vector<Pattern> &closed() {
   static const std::vector<Pattern> table{{"words", "*"},
+                                          {"formulas", "*"},
+                                          {"formula-signs", "*"},
                                           {"style", "measures", "*"},
                                           {"style", "meanings", "*"},
                                           {"style", "lattices", "*"},
