@@ -57,7 +57,7 @@ TEST_CASE("a layout rewords a formula") {
   CHECK(sinkage.name == "how far she sinks");
   CHECK(sinkage.text == "s = W / (rho Aw)");
   CHECK(sinkage.inputs.at("W") == "what she gains in kg");
-  CHECK(sinkage.inputs.at("Aw") == "area of the waterplane in m2");
+  CHECK(sinkage.inputs.at("Aw") == "area of the waterplane in m²");
 }
 
 TEST_CASE("a formula is not dropped, emptied or invented") {
@@ -73,5 +73,33 @@ TEST_CASE("a formula explains the symbols that it has, and no others") {
   refused("formulas: {sinkage: {text: s = W / rho}}", Code::formula_symbol, "Aw");
   refused("formulas: {sinkage: {inputs: {x: a length}}}", Code::formula_symbol, "x is explained");
   refused("formulas: {sinkage: {text: W / (rho Aw)}}", Code::formula_symbol, "not an equation");
-  refused("formulas: {sinkage: {text: 's = {steal} W / (rho Aw)'}}", Code::layout_pattern, "steal");
+}
+
+TEST_CASE("nothing but the weight of steel fills a place holder of a formula") {
+  refused("formulas: {sinkage: {text: 's = {steel} W / (rho Aw)'}}", Code::layout_pattern, "nothing fills {steel}");
+  const test::Layouts layouts;
+  layouts.change("base/formulas.yaml", "s = W / (rho Aw)", "s = {steal} W / (rho Aw)");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("base", sink));
+  test::check_only(sink, Code::layout_pattern, "steal");
+}
+
+TEST_CASE("a layout adds values to try, and takes none away") {
+  Diagnostics sink;
+  const auto house = read("policy: {robustness: {source: ours, limits: [3.2 mm, 4.5 mm, 4 mm], doubts: ['1.5']}}", sink);
+  INFO(base::terminal_text(sink));
+  REQUIRE(house);
+  const auto mm = [](int hundredths) { return base::Length::micrometres(10 * hundredths); };
+  CHECK(house->policy.robustness.limits == std::vector{mm(300), mm(320), mm(350), mm(400), mm(450)});
+  CHECK(house->policy.robustness.losses == std::vector<base::Ratio>{{20, 100}, {25, 100}, {30, 100}});
+  CHECK(house->policy.robustness.doubts == std::vector<base::Decimal>{{5, 1}, {1, 0}, {15, 1}, {2, 0}});
+  refused("policy: {robustness: {limits: [3.2 mm]}}", Code::missing_key, "source");
+}
+
+TEST_CASE("the doubt as it is must be among those tried") {
+  const test::Layouts layouts;
+  layouts.change("base/robustness.yaml", "['0.5', '1', '2']", "['0.5', '2']");
+  Diagnostics sink;
+  CHECK_FALSE(layouts.read("base", sink));
+  test::check_only(sink, Code::out_of_range, "1 among them");
 }

@@ -83,6 +83,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "ladder"}, "source"},
                                           {{"policy", "extent"}, "source"},
                                           {{"policy", "pitting"}, "source"},
+                                          {{"policy", "robustness"}, "source"},
                                           {{"policy", "local-area"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
@@ -112,6 +113,9 @@ const std::vector<Pattern> &closed() {
 
 const std::vector<Pattern> &growing() {
   static const std::vector<Pattern> table{{"policy", "required-rows"},
+                                          {"policy", "robustness", "limits"},
+                                          {"policy", "robustness", "losses"},
+                                          {"policy", "robustness", "doubts"},
                                           {"policy", "required-fields"},
                                           {"policy", "prose", "abbreviations"},
                                           {"policy", "prose", "pits"},
