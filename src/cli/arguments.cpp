@@ -49,6 +49,15 @@ void add_assess(CLI::App &app, Arguments &to) {
   assess->callback([&to] { to.command = Command::assess; });
 }
 
+void add_quantities(CLI::App &app, Arguments &to) {
+  auto *quantities = app.add_subcommand("quantities", "Print every weight, volume and level reckoned, with its formula and what went in");
+  add_survey(*quantities, to);
+  quantities->add_option("--format", to.format,
+                         "text for people, json for programs, csv for a spreadsheet (no cell of it is taken for a formula)")
+      ->check(CLI::IsMember({"text", "json", "csv"}))->capture_default_str();
+  quantities->callback([&to] { to.command = Command::quantities; });
+}
+
 void add_typeset(CLI::App &app, Arguments &to) {
   auto *typeset = app.add_subcommand("typeset", "Typeset the report as a PDF, marked \"not issued\" on every page");
   add_survey(*typeset, to);
@@ -102,7 +111,7 @@ Parsed parse_arguments(int argc, const char *const *argv) {
   app.footer(epilogue);
   app.set_version_flag("--version", tool_name());
   app.require_subcommand(1);
-  for (auto add : {add_check, add_assess, add_typeset, add_preview, add_plain}) add(app, parsed.arguments);
+  for (auto add : {add_check, add_assess, add_quantities, add_typeset, add_preview, add_plain}) add(app, parsed.arguments);
   try {
     app.parse(argc, argv);
     parsed.act = true;

@@ -11,12 +11,12 @@ namespace strakebook::cli {
 /// Exit codes of every command.
 enum class Exit { written = 0, refused = 1, usage = 2, io = 3, internal = 5 };
 
-enum class Command { none, check, assess, typeset, preview, schema, skeleton };
+enum class Command { none, check, assess, quantities, typeset, preview, schema, skeleton };
 
 struct Arguments {
   Command command = Command::none;
   std::filesystem::path survey, output;
-  std::string format = "text"; ///< "text" or "json"
+  std::string format = "text"; ///< "text" or "json"; of quantities "csv" too
   std::filesystem::path layouts, fonts; ///< empty: the installed ones
   // What preview draws.
   std::string picture = "png";      ///< "png" or "svg"

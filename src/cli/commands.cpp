@@ -40,6 +40,19 @@ Exit assess(const Arguments &arguments) {
   return printed == Exit::written ? finish(sink, "text") : printed;
 }
 
+std::string quantities_in(const std::string &format, const Case &opened) {
+  if (format == "csv") return quantities_csv(opened);
+  return format == "json" ? quantities_json(opened) : quantities_text(opened);
+}
+
+Exit quantities(const Arguments &arguments) {
+  base::Diagnostics sink;
+  const auto opened = open_case(arguments.survey, resources_of(arguments), sink);
+  if (!opened || !sink.ok()) return finish(sink, "text");
+  const Exit printed = print(quantities_in(arguments.format, *opened));
+  return printed == Exit::written ? finish(sink, "text") : printed;
+}
+
 Exit typeset(const Arguments &arguments) {
   base::Diagnostics sink;
   const Opened opened = open_and_set(arguments, sink);
@@ -65,6 +78,7 @@ Exit run(const Arguments &arguments) {
   switch (arguments.command) {
   case Command::check: return check(arguments);
   case Command::assess: return assess(arguments);
+  case Command::quantities: return quantities(arguments);
   case Command::typeset: return typeset(arguments);
   case Command::preview: return preview(arguments);
   case Command::schema: return print(survey_schema());

@@ -81,6 +81,11 @@ std::vector<std::string> pictures_of(const Proof &proof, const Figure &figure, c
 
 /// Everything computed, as JSON; the survey file's JSON Schema; a commented survey to fill in.
 std::string assessment_json(const Case &the_case);
+/// Every quantity of the outlook with its formula and what went in: as CSV for a spreadsheet (RFC 4180, UTF-8; no cell of it is a
+/// formula, see base::csv_line), as JSON, in plain text for people.
+std::string quantities_csv(const Case &the_case);
+std::string quantities_json(const Case &the_case);
+std::string quantities_text(const Case &the_case);
 std::string survey_schema();
 std::string survey_skeleton();
 

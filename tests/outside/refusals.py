@@ -76,7 +76,7 @@ def bad_inputs(binary, example, work):
 
 def usage(binary, example, work):
     commands = re.findall(r"(?m)^  ([a-z]+) +[A-Z]", run(binary, "--help").stdout.split("ommands:")[-1])
-    expect({"check", "assess", "typeset", "preview"} <= set(commands), f"--help names the commands: {commands}")
+    expect({"check", "assess", "quantities", "typeset", "preview"} <= set(commands), f"--help names the commands: {commands}")
     for command in [""] + commands:
         done = run(*filter(None, [str(binary), command, "--help"]))
         expect(done.returncode == 0 and len(done.stdout) > 80, f"{command} --help teaches and leaves with 0")

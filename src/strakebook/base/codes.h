@@ -78,6 +78,7 @@ namespace strakebook::base {
   X(pit_blocks_count, "SB0550", "a declared count of blocks that is not the number of depths listed")                   \
   X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
   X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                 \
+  X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it")  \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

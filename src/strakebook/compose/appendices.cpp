@@ -96,6 +96,7 @@ content::Section appendices(const Scope &scope) {
   to.push_back(source_digest(scope, numbering));
   append(to, exclusions(scope, numbering));
   append(to, acknowledged(scope, numbering));
+  append(to, quantities(scope, numbering));
   to.push_back(item_heading(scope.say("appendices.rules")));
   to.push_back(rules_used(scope));
   to.back().id = "appendix/rules";

@@ -9,6 +9,8 @@ namespace strakebook::compose {
 std::vector<content::Block> exclusions(const Scope &scope, Numbering &numbering);
 /// Warnings of this run, each with the reason by which the surveyor answers for it.
 std::vector<content::Block> acknowledged(const Scope &scope, Numbering &numbering);
+/// Every quantity of the outlook, with its formula and what went in; empty where there is none.
+std::vector<content::Block> quantities(const Scope &scope, Numbering &numbering);
 /// Rules and values of the house that this report rests on.
 content::Block rules_used(const Scope &scope);
 /// What the survey leaves open, and what was taken: an entry for each kind.

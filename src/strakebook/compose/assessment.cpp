@@ -2,6 +2,7 @@
 #include "strakebook/compose/decision.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/map_parts.h"
+#include "strakebook/compose/robustness.h"
 #include "strakebook/compose/subjects.h"
 
 /// Assessment and decisions: one page a zone, every claim with what it rests on.
@@ -28,6 +29,7 @@ std::vector<content::Block> page(const Scope &scope, Numbering &numbering, const
   if (auto map = zone_map(scope, numbering, judged.zone)) out.push_back(std::move(*map));
   append(out, facts(scope, judged));
   append(out, criteria_at_worst(scope, numbering, judged));
+  append(out, robustness_of(scope, numbering, judged));
   append(out, conflict_answer(scope, judged));
   append(out, reasons(scope, judged));
   append(out, extent_and_ladder(scope, judged));

@@ -32,6 +32,15 @@ struct SectionPlan {
       text; ///< paragraphs of a section that a house adds; empty for a section that compose writes
 };
 
+/// How a figure is reckoned, for print. `text` is one equation: a symbol, "=", and an expression in the symbols of `inputs`, pi, ln,
+/// figures and signs; every input stands in it.
+struct Formula {
+  std::string name;                          ///< what it gives: "weight of the plate"
+  std::string text;                          ///< "W = 7.85 A t"
+  std::map<std::string, std::string> inputs; ///< symbol -> what it stands for: "A" -> "area in m2"
+  std::string source;
+};
+
 struct Wording {
   std::string language; ///< BCP 47
   std::map<std::string, std::string>
@@ -40,6 +49,8 @@ struct Wording {
   std::vector<Caution> cautions;
   std::vector<std::string> jurisdiction;       ///< paragraphs
   std::map<std::string, std::string> glossary; ///< term -> meaning
+  std::map<std::string, Formula> formulas;     ///< by id: "steel-weight"
+  std::map<std::string, std::string> signs;    ///< a symbol's word -> the sign that paper prints: "rho" -> "ρ"
   std::vector<std::string> months;             ///< for dates
   std::string firm;                            ///< the firm's name as printed
 };

@@ -28,6 +28,8 @@ std::optional<House> read_house(std::string_view name, const std::filesystem::pa
   if (const base::YamlNode *style = tree.find("style"))
     house.style = read_style(*style, sink);
   house.wording = read_wording(tree, house.style, sink);
+  if (const base::YamlNode *formulas = tree.find("formulas"))
+    house.wording.formulas = read_formulas(*formulas, house.policy.steel_density_kg_m2_mm, sink);
   if (sink.errors() != before)
     return std::nullopt;
   return house;

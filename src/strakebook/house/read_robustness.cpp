@@ -1,16 +1,32 @@
+#include <algorithm>
+
+#include "strakebook/base/in_order.h"
 #include "strakebook/house/bind.h"
 #include "strakebook/house/read_policy.h"
 
 /// Over which ranges a verdict is tried.
 namespace strakebook::house {
 
+namespace {
+
+void read_doubts(const YamlNode &node, std::vector<base::Decimal> &into, Diagnostics &sink) {
+  if (!read(node, into, sink)) return;
+  base::put_in_order(into, &base::Decimal::ratio);
+  if (std::ranges::find(into, base::Ratio{1, 1}, &base::Decimal::ratio) == into.end())
+    sink.error(base::Code::out_of_range, node.span, "the doubt as it is, 1, is not among these", "factors, 1 among them", "['0.5', '1', '2']");
+}
+
+} // namespace
+
 void read_robustness(const YamlNode &node, policy::RobustnessRule &into, Diagnostics &sink) {
   Binding(sink)
       .need("limits", into.limits)
       .need("losses", into.losses)
-      .need("doubts", into.doubts)
+      .by("doubts", true, [&](const YamlNode &n) { read_doubts(n, into.doubts, sink); })
       .need("source", into.source)
       .apply(node);
+  base::put_in_order(into.limits); // a layout that extends another adds its values at the end
+  base::put_in_order(into.losses);
 }
 
 } // namespace strakebook::house

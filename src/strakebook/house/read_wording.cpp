@@ -104,6 +104,11 @@ Wording read_wording(const YamlNode &tree, const style::Style &style, Diagnostic
           [&](const YamlNode &n) {
             each_text(n, [&](const auto &term, const auto &text) { w.glossary[term] = text; });
           })
+      .by("formula-signs", true,
+          [&](const YamlNode &n) {
+            each_text(n, [&](const auto &symbol, const auto &sign) { w.signs[symbol] = sign; });
+          })
+      .by("formulas", true, [](const YamlNode &) {})
       .by("months", true, [&](const YamlNode &n) { read_months(n, w, sink); })
       .by("policy", true, [](const YamlNode &) {})
       .by("style", true, [](const YamlNode &) {})

@@ -86,6 +86,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "ladder"}, "source"},
                                           {{"policy", "extent"}, "source"},
                                           {{"policy", "pitting"}, "source"},
+                                          {{"policy", "robustness"}, "source"},
                                           {{"policy", "local-area"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "unseen"}, "source"},
@@ -96,13 +97,16 @@ const std::vector<Sourced> &sourced() {
 const std::vector<Pattern> &wordings() {
   static const std::vector<Pattern> table{
       {"words", "*"},    {"cautions", "*", "title"}, {"cautions", "*", "text"},      {"jurisdiction", "*"},
-      {"glossary", "*"}, {"sections", "*", "title"}, {"policy", "ladder", "too-few"}};
+      {"glossary", "*"}, {"sections", "*", "title"}, {"policy", "ladder", "too-few"},
+      {"formulas", "*", "name"}, {"formulas", "*", "text"}, {"formulas", "*", "source"}, {"formulas", "*", "inputs", "*"}};
   return table;
 }
 
 /// Maps whose names are the program's: a new one would never be used, so it is a slip.
 const std::vector<Pattern> &closed() {
   static const std::vector<Pattern> table{{"words", "*"},
+                                          {"formulas", "*"},
+                                          {"formula-signs", "*"},
                                           {"style", "measures", "*"},
                                           {"style", "meanings", "*"},
                                           {"style", "lattices", "*"},
@@ -113,6 +117,9 @@ const std::vector<Pattern> &closed() {
 
 const std::vector<Pattern> &growing() {
   static const std::vector<Pattern> table{{"policy", "required-rows"},
+                                          {"policy", "robustness", "limits"},
+                                          {"policy", "robustness", "losses"},
+                                          {"policy", "robustness", "doubts"},
                                           {"policy", "required-fields"},
                                           {"policy", "prose", "abbreviations"},
                                           {"policy", "prose", "pits"},

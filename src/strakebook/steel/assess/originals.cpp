@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "strakebook/base/in_order.h"
 #include "strakebook/steel/policy/fraction.h"
 
 namespace strakebook::assess {
@@ -93,9 +94,7 @@ std::optional<LossShare> loss_share(const survey::Zone &zone, const policy::Poli
 std::vector<Nominal> nominals(const survey::Zone &zone, const policy::Policy &policy, std::optional<Length> thickest) {
   std::vector<Length> sizes = policy.usual_nominals;
   sizes.push_back(zone.original.nominal.value);
-  std::ranges::sort(sizes);
-  const auto repeated = std::ranges::unique(sizes);
-  sizes.erase(repeated.begin(), repeated.end());
+  base::put_in_order(sizes);
   std::vector<Nominal> result;
   for (const Length size : sizes) result.push_back(considered(zone, policy, size, thickest));
   return result;

@@ -1,5 +1,6 @@
 #include "strakebook/steel/quantity/quantity.h"
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace strakebook::quantity {
@@ -18,6 +19,20 @@ nlohmann::ordered_json form(const Quantity &quantity) {
 }
 
 } // namespace
+
+std::string value_text(double value, int places) {
+  std::string text = fmt::format("{:.{}f}", value, places);
+  const bool nought = text.find_first_not_of("-0.") == std::string::npos;
+  if (nought && text.starts_with('-')) text.erase(0, 1);
+  return text;
+}
+
+std::string text(const Input &input) {
+  std::string out = input.symbol + " " + value_text(input.value, input.places);
+  if (!input.unit.empty()) out += " " + input.unit;
+  if (!input.from.empty()) out += " (" + input.from + ")";
+  return out;
+}
 
 nlohmann::ordered_json json(const std::vector<Quantity> &all) {
   auto out = nlohmann::ordered_json::array();

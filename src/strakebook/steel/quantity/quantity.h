@@ -25,6 +25,12 @@ struct Quantity {
   std::vector<Input> inputs;
 };
 
+/// A value rounded to its decimals: "-0.20"; never "-0".
+std::string value_text(double value, int places);
+
+/// An input in one line of plain letters: "A 1.20 m2 (S1 length)".
+std::string text(const Input &input);
+
 nlohmann::ordered_json json(const std::vector<Quantity> &all);
 
 } // namespace strakebook::quantity
