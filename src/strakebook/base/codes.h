@@ -75,6 +75,11 @@ namespace strakebook::base {
   X(dates_disagree, "SB0517", "days or issues that are not in their order")                                            \
   X(answer_to_nothing, "SB0518", "an answer to a conflict in a zone that has none")                                    \
   X(reason_length, "SB0519", "a reason on page one of too few or too many sentences")                                  \
+  X(little_freeboard, "SB0540", "less freeboard, or height of an opening, than the house asks, after the steel is added")   \
+  X(afloat_inputs, "SB0541", "steel is added, and what floating is reckoned from is not all given")                    \
+  X(anode_metal, "SB0542", "a metal of anodes that does not suit the water")                                           \
+  X(too_wide, "SB0543", "what stands out from her sides makes her too wide to pass")                                   \
+  X(anodes_unworn, "SB0544", "anodes that have not worn, and nothing said of it")                                      \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

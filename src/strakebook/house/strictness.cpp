@@ -62,6 +62,13 @@ const std::vector<Direction> &directions() {
       {{"policy", "statistics", "least-for-statistics"}, Way::up},
       {{"policy", "statistics", "confidence"}, Way::up},
       {{"policy", "statistics", "share"}, Way::up},
+      {{"policy", "afloat", "waters", "*"}, Way::down},
+      {{"policy", "afloat", "least-freeboard"}, Way::up},
+      {{"policy", "afloat", "least-downflooding"}, Way::up},
+      {{"policy", "protection", "metals", "*", "capacity"}, Way::down},
+      {{"policy", "protection", "utilisation"}, Way::down},
+      {{"policy", "protection", "unworn-percent"}, Way::up},
+      {{"policy", "protection", "unworn-months"}, Way::down},
       {{"style", "smallest"}, Way::up},
   };
   return table;
@@ -85,7 +92,10 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "pitting"}, "source"},
                                           {{"policy", "local-area"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
-                                          {{"policy", "doubt"}, "source"}};
+                                          {{"policy", "doubt"}, "source"},
+                                          {{"policy", "afloat"}, "source"},
+                                          {{"policy", "protection"}, "source"},
+                                          {{"policy", "protection", "metals", "*"}, "source"}};
   return table;
 }
 
