@@ -79,6 +79,11 @@ namespace strakebook::base {
   X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
   X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                 \
   X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it")  \
+  X(little_freeboard, "SB0540", "less freeboard, or height of an opening, than the house asks, after the steel is added")   \
+  X(afloat_inputs, "SB0541", "steel is added, and what floating is reckoned from is not all given")                    \
+  X(anode_metal, "SB0542", "a metal of anodes that does not suit the water")                                           \
+  X(too_wide, "SB0543", "what stands out from her sides makes her too wide to pass")                                   \
+  X(anodes_unworn, "SB0544", "anodes that have not worn, and nothing said of it")                                      \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

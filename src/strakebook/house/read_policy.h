@@ -22,5 +22,7 @@ void read_afloat(const base::YamlNode &node, policy::AfloatRule &into, base::Dia
 void read_protection(const base::YamlNode &node, policy::ProtectionRule &into, base::Diagnostics &sink);
 /// A share that is neither none nor all of the whole; otherwise reports it.
 void read_true_part(const base::YamlNode &node, base::Ratio &into, base::Diagnostics &sink);
+/// A figure that something is divided by: more than 0; otherwise reports it.
+void read_above_nought(const base::YamlNode &node, base::Decimal &into, base::Diagnostics &sink);
 
 } // namespace strakebook::house

@@ -7,7 +7,17 @@ namespace strakebook::house {
 namespace {
 
 void read_metal(const YamlNode &node, policy::AnodeMetal &into, Diagnostics &sink) {
-  Binding(sink).need("capacity", into.capacity).need("waters", into.waters).need("source", into.source).apply(node);
+  Binding(sink)
+      .by("capacity", true, [&](const YamlNode &n) { read_above_nought(n, into.capacity, sink); })
+      .need("waters", into.waters)
+      .need("source", into.source)
+      .apply(node);
+}
+
+void read_utilisation(const YamlNode &node, base::Decimal &into, Diagnostics &sink) {
+  read_above_nought(node, into, sink);
+  if (into.ratio() > base::Ratio{1, 1})
+    sink.error(base::Code::out_of_range, node.span, "no more than all of an anode can be used", "1 at most");
 }
 
 } // namespace
@@ -18,7 +28,7 @@ void read_protection(const YamlNode &node, policy::ProtectionRule &into, Diagnos
           [&](const YamlNode &n) {
             each_entry(n, sink, [&](const YamlNode::Entry &entry) { read_metal(entry.value, into.metals[entry.key], sink); });
           })
-      .need("utilisation", into.utilisation)
+      .by("utilisation", true, [&](const YamlNode &n) { read_utilisation(n, into.utilisation, sink); })
       .need("unworn-percent", into.unworn_percent)
       .need("unworn-months", into.unworn_months)
       .need("recoat-interval", into.recoat_interval)

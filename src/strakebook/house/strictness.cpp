@@ -65,6 +65,13 @@ const std::vector<Direction> &directions() {
       {{"policy", "unseen", "least-blocks"}, Way::up},
       {{"policy", "unseen", "confidence"}, Way::up},
       {{"policy", "unseen", "significance"}, Way::up},
+      {{"policy", "afloat", "waters", "*"}, Way::down},
+      {{"policy", "afloat", "least-freeboard"}, Way::up},
+      {{"policy", "afloat", "least-downflooding"}, Way::up},
+      {{"policy", "protection", "metals", "*", "capacity"}, Way::down},
+      {{"policy", "protection", "utilisation"}, Way::down},
+      {{"policy", "protection", "unworn-percent"}, Way::up},
+      {{"policy", "protection", "unworn-months"}, Way::down},
       {{"style", "smallest"}, Way::up},
   };
   return table;
@@ -91,6 +98,10 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "unseen"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
+                                          {{"policy", "doubt"}, "source"},
+                                          {{"policy", "afloat"}, "source"},
+                                          {{"policy", "protection"}, "source"},
+                                          {{"policy", "protection", "metals", "*"}, "source"}};
   return table;
 }
 

@@ -22,6 +22,8 @@ inline strakebook::policy::Policy house_words() {
   for (const char *id : {"absolute-4.0", "percent-25"})
     house.criteria[id] = {.id = id, .name = id};
   house.criteria_order = {"absolute-4.0", "percent-25"};
+  house.afloat.waters = {{"fresh", {1, 0}}};
+  house.protection.metals["magnesium"] = {.capacity = {1100, 0}, .waters = {"fresh"}, .source = "made up"};
   house.repeat_spread = base::Length::micrometres(300);
   house.neighbour_jump = base::Length::micrometres(800);
   house.copying = {.agree = base::Length::micrometres(300),

@@ -82,5 +82,9 @@ Findings stations_beyond(const Subject &subject);
 Findings none_found_denied(const Subject &subject);
 /// Measured statements with a figure that the place they cite does not have.
 Findings figures_misquoted(const Subject &subject);
+/// Freeboard and openings with the steel of the schedule, and what they are not reckoned for.
+Findings floating(const Subject &subject);
+/// Anodes that do not suit the water or have not worn, and work that makes her too wide to pass.
+Findings protection(const Subject &subject);
 
 } // namespace strakebook::review

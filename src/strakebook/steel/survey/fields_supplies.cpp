@@ -1,10 +1,30 @@
+#include <fmt/format.h>
+
 #include "strakebook/steel/survey/fields.h"
 
 /// What floating, coating and anodes are reckoned from.
 namespace strakebook::survey {
 
+namespace {
+
+void refuse(Reading &r, const Node &map, std::string_view key, std::string_view expected) {
+  r.error(base::Code::out_of_range, map.find(key)->span, fmt::format("{} is outside its range", map.find(key)->text), std::string(expected));
+}
+
+void check_scheme(Reading &r, const Node &map, const CoatingScheme &c) {
+  if (c.solids_percent && c.solids_percent->digits == 0) refuse(r, map, "solids-percent", "more than 0");
+  if (c.loss_percent && c.loss_percent->ratio() == base::Ratio{100, 1}) refuse(r, map, "loss-percent", "less than 100");
+}
+
+void check_coefficient(Reading &r, const Node &map, const AfloatFigures &a) {
+  if (a.waterplane_coefficient && a.waterplane_coefficient->ratio() > base::Ratio{1, 1})
+    refuse(r, map, "waterplane-coefficient", "1 at most: a box");
+}
+
+} // namespace
+
 void fields(Fields &f, AfloatFigures &a) {
-  f.value(maybe("water", "the water she floats in: one of the house's"), a.water);
+  f.reference(maybe("water", "the water she floats in: one of the house's"), Vocabulary::water, a.water);
   f.value(maybe("waterplane-coefficient", "area of the waterplane over length times beam", Rule::positive),
           a.waterplane_coefficient);
   f.value(maybe("coefficient-from", "what the coefficient rests on"), a.source);
@@ -12,6 +32,7 @@ void fields(Fields &f, AfloatFigures &a) {
   f.value(maybe("downflooding", "height of the lowest opening above the water", Rule::unit_written), a.downflooding);
   f.value(maybe("opening", "which opening that is"), a.opening);
   f.value(maybe("as", "in what state of loading"), a.as);
+  f.check([&](Reading &r, const Node &map, const base::SourceSpan &) { check_coefficient(r, map, a); });
 }
 
 void fields(Fields &f, CoatingScheme &c) {
@@ -23,6 +44,7 @@ void fields(Fields &f, CoatingScheme &c) {
   f.value(maybe("solids-percent", "solids by volume", Rule::percent), c.solids_percent);
   f.value(maybe("loss-percent", "share of what is bought that never reaches the plate", Rule::percent), c.loss_percent);
   f.value(maybe("recoat", "when again, where the house's interval does not hold"), c.recoat);
+  f.check([&](Reading &r, const Node &map, const base::SourceSpan &) { check_scheme(r, map, c); });
 }
 
 void fields(Fields &f, AnodesFitted &a) {
@@ -35,7 +57,7 @@ void fields(Fields &f, AnodesFitted &a) {
 }
 
 void fields(Fields &f, AnodePlan &a) {
-  f.value(maybe("metal", "of what metal: one of the house's"), a.metal);
+  f.reference(maybe("metal", "of what metal: one of the house's"), Vocabulary::metal, a.metal);
   f.value(maybe("area-m2", "wetted steel in square metres", Rule::positive), a.area_m2);
   f.value(maybe("bare-percent", "share of it taken as bare, on average", Rule::percent), a.bare_percent);
   f.value(maybe("current-ma-m2", "current on bare steel, in mA a square metre", Rule::positive), a.current_ma_m2);

@@ -46,6 +46,10 @@ Names names_of(Vocabulary kind, const Survey &survey, const policy::Policy &poli
     return {keys_of(policy.bases), "a basis of this house", true};
   case Vocabulary::tolerance:
     return {keys_of(policy.tolerances), "a tolerance of this house", true};
+  case Vocabulary::water:
+    return {keys_of(policy.afloat.waters), "a water of this house", true};
+  case Vocabulary::metal:
+    return {keys_of(policy.protection.metals), "a metal for anodes of this house", true};
   case Vocabulary::criterion:
     return {criteria_known(survey, policy), "a criterion of this house or of this survey", true};
   case Vocabulary::zone:

@@ -53,6 +53,8 @@ enum class Vocabulary {
   action,
   basis,
   tolerance,
+  water,
+  metal,
   criterion,
   zone,
   row,
