@@ -82,5 +82,9 @@ Findings stations_beyond(const Subject &subject);
 Findings none_found_denied(const Subject &subject);
 /// Measured statements with a figure that the place they cite does not have.
 Findings figures_misquoted(const Subject &subject);
+/// Places that do not meet the limit of their zone, and that nothing recommended or scheduled covers.
+Findings uncovered(const Subject &subject);
+/// Schedule items against the usual figures of plate work.
+Findings plate_work(const Subject &subject);
 
 } // namespace strakebook::review

@@ -16,15 +16,18 @@ namespace strakebook::works {
 
 using base::Length;
 
+double metres(Length length);
+double millimetres(Length length);
+double figure(base::Decimal decimal);
+
 /// The frame that a place is nearest to; of two that are as near, the one at the lower station.
 struct NearestFrame {
   std::int64_t number = 0;
   Length off; ///< place - the frame's own station: positive on the side to which stations count
 };
 
-/// What is known about a stretch: its ends and where they lie between the frames.
 struct Stretch {
-  Length from, to; ///< stations, from < to
+  Length from, to; ///< stations, from <= to
   Length length() const { return to - from; }
   Length middle() const { return Length::nanometres(from.nm() + (to - from).nm() / 2); } ///< to a nanometre, down
 };
@@ -40,7 +43,7 @@ struct Area {
   Kind kind = Kind::falls_short;
   std::string zone;
   std::vector<std::string> rows;
-  Stretch along;
+  Stretch along;                   ///< of no length where its row has one planned mark
   std::optional<Length> breadth;   ///< sum of what its rows stand for; absent: a row does not say
   std::optional<double> area_m2;   ///< the rectangle about it
   std::vector<std::string> places; ///< marks and pits that do not meet, row by row, stations ascending
@@ -50,6 +53,7 @@ struct Area {
   std::vector<std::string> suggested;      ///< the ladder's actions for `least`, in the column taken for the zone
   std::vector<std::string> covered_by;     ///< schedule items whose reach meets it
   std::vector<std::string> recommended_by; ///< recommendations likewise
+  std::vector<std::string> uncovered;      ///< its places that none of them covers
   std::optional<NearestFrame> frame_from, frame_to;
 };
 
@@ -81,6 +85,9 @@ struct Item {
   std::optional<NearestFrame> frame;    ///< of the centre
 };
 
+/// Has a length, a breadth, and corners that go into them.
+bool outlined(const Item &item);
+
 /// An area covered by one plate of its own rectangle: let in, or laid over. Laps and corners come on top and are not in it.
 struct Option {
   enum class Kind { insert, overplate };
@@ -88,20 +95,25 @@ struct Option {
   Kind kind = Kind::insert;
   Length thickness;   ///< of the first schedule item that covers the area and gives one, else the zone's nominal
   std::string thickness_from; ///< that item's id; empty: the nominal
-  double net_kg = 0;  ///< what the hull would be heavier by
+  double area_m2 = 0;
+  double weight_kg = 0;        ///< of the new plate
+  double mean_removed_mm = 0;  ///< of an insert: mean of the used marks within the area
+  int removed_marks = 0;       ///< that it is the mean of
+  double removed_kg = 0;       ///< of an insert
+  double net_kg = 0;           ///< what the hull would be heavier by
   Length centre;      ///< station of its middle
 };
 
 struct Works {
   std::vector<Area> areas;
   std::vector<Item> items;     ///< one for each Survey::steelwork, same order
-  std::vector<Option> options; ///< two for each area that has a breadth and a used mark
+  std::vector<Option> options; ///< for each area with a length and a breadth: an insert where it has a used mark, and an overplate
   base::Decimal density;       ///< kg per m2 and mm
 };
 
 Works reckon(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy);
 
-/// All of it for programs; lengths as decimal strings in mm, stations in m.
+/// All of it for programs; lengths as decimal strings in mm, centres in m.
 nlohmann::ordered_json json(const Works &found);
 
 /// What a reader may want to check, with formula and inputs.

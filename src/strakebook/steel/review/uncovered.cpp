@@ -1,0 +1,34 @@
+#include <algorithm>
+
+#include "strakebook/base/decimal.h"
+#include "strakebook/steel/review/findings.h"
+#include "strakebook/steel/works/works.h"
+
+/// Places that do not meet the limit of their zone, and that nothing recommended or scheduled covers.
+namespace strakebook::review {
+
+namespace {
+
+std::string what_stands_there(const works::Area &area) {
+  return area.kind == works::Area::Kind::falls_short ? "falls short of the limit of its zone" : "is too close to the limit of its zone to call";
+}
+
+} // namespace
+
+Findings uncovered(const Subject &subject) {
+  Findings found;
+  for (const works::Area &area : subject.outlook.works.areas) {
+    if (area.uncovered.empty()) continue;
+    const bool least = std::ranges::find(area.uncovered, area.at) != area.uncovered.end();
+    const std::string at = least ? area.at : area.uncovered.front();
+    const auto others = area.uncovered.size() - 1;
+    const std::string more = others == 0 ? std::string() : " (and " + std::to_string(others) + " more about it)";
+    const auto *zone = survey::zone_of(subject.survey, area.zone);
+    found.push_back(to_acknowledge(base::Code::area_uncovered, nearest(zone->span, subject.survey.span), "uncovered " + at,
+                                   at + more + " " + what_stands_there(area) + ", and no recommendation or schedule item covers it",
+                                   "a recommendation whose reach covers it, or the reason why there is none"));
+  }
+  return found;
+}
+
+} // namespace strakebook::review
