@@ -203,10 +203,12 @@ TEST_CASE("no action of the shipped policy is written in the rooms that judge, b
   const auto actions = shipped_actions();
   REQUIRE(actions.size() > 5);
   REQUIRE(actions.count("no opinion") == 1);
+  // What programs are given as the names of the two ways to cover an area; no action is looked up by them.
+  const std::set<std::string> named = {"strakebook/steel/works/works_json.cpp: insert", "strakebook/steel/works/works_json.cpp: overplate"};
   for (const auto &path : judging_files())
     for (const auto &text : string_literals(bare_code(read(path), false)))
       for (const auto &action : actions) {
-        if (action == "no opinion") continue;
+        if (action == "no opinion" || named.count(name_of(path) + ": " + text) == 1) continue;
         INFO(name_of(path) << " writes " << text);
         CHECK_FALSE(std::regex_search(text, std::regex("\\b" + action + "\\b")));
       }

@@ -152,8 +152,7 @@ void add_dimensions(Drawing &to, const Scope &scope, const Plate &plate, double 
 }
 
 std::string title_of(const Scope &scope, const Plate &plate) {
-  return plate.item.thickness ? scope.say("works.sketch-title", {{"kind", action_name(scope, plate.item.action)}, {"mm", unit_mm(scope, base::mm_exact(*plate.item.thickness))}})
-                              : action_name(scope, plate.item.action);
+  return scope.say("works.sketch-title", {{"kind", action_name(scope, plate.item.action)}, {"mm", unit_mm(scope, base::mm_exact(*plate.item.thickness))}});
 }
 
 std::string spoken(const Scope &scope, const Plate &plate) {

@@ -40,10 +40,12 @@ TEST_CASE("frames: numbered against the stations") {
   CHECK(at(survey, "15.3 m").off == length("-200"));
 }
 
-TEST_CASE("frames: of two as near, the one at the lower station") {
-  CHECK(at(framed("0.5", "with stations"), "3.75 m").number == 6);
-  CHECK(at(framed("0.5", "with stations"), "3.750000001 m").number == 7);
+TEST_CASE("frames: of two as near, the one of the higher number") {
+  CHECK(at(framed("0.5", "with stations"), "3.75 m").number == 7);
+  CHECK(at(framed("0.5", "with stations"), "3.75 m").off == length("-250"));
+  CHECK(at(framed("0.5", "with stations"), "3.749999999 m").number == 6);
   CHECK(at(framed("15", "against stations"), "3.25 m").number == 24);
+  CHECK(at(framed("15", "against stations"), "3.25 m").off == length("250"));
 }
 
 TEST_CASE("frames: none where their place, direction or spacing is not given") {

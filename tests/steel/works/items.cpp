@@ -47,7 +47,7 @@ TEST_CASE("weight: a plate laid over adds all of itself, an insert what it is he
 
 TEST_CASE("weight: what is not given is not reckoned") {
   auto written = sample::plate("insert", "2 m", "500", "5");
-  SECTION("no thickness") { written.thickness.reset(); CHECK_FALSE(item(written).weight_kg); CHECK(item(written).plate_m2); }
+  SECTION("no thickness") { written.thickness.reset(); CHECK_FALSE(item(written).weight_kg); CHECK_FALSE(item(written).plate_m2); }
   SECTION("no breadth") { written.breadth.reset(); CHECK_FALSE(item(written).plate_m2); }
   SECTION("nothing was read where the insert goes") {
     written.at = sample::reach({"PW"}, "2.2", "2.8");
@@ -120,6 +120,6 @@ TEST_CASE("quantities: each names its formula and what went in") {
     CHECK_FALSE(one.inputs.empty());
   }
   CHECK(formulas == std::vector<std::string>{"S1 plate-area", "S1 steel-weight", "S1 weld-length", "S1 plug-count", "A1 plate-area",
-                                             "A1 insert steel-weight", "A1 insert removed-weight", "A1 insert net-weight",
-                                             "A1 overplate steel-weight"});
+                                             "A1 let in steel-weight", "A1 let in removed-weight", "A1 let in net-weight",
+                                             "A1 laid over steel-weight"});
 }

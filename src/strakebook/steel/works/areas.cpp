@@ -1,7 +1,7 @@
 #include "strakebook/steel/works/areas.h"
 
 #include <algorithm>
-#include <tuple>
+#include <utility>
 
 #include "strakebook/steel/assess/ladder.h"
 #include "strakebook/steel/survey/reach.h"
@@ -89,12 +89,17 @@ bool covers_place(const survey::Survey &survey, const survey::Reach &reach, cons
   return survey::covers(survey, reach, pit->at.row, pit->at.station.value);
 }
 
-void set_cover(Area &area, const survey::Survey &survey) {
+bool meets(const survey::Survey &survey, const survey::Reach &reach, const Runs &runs) {
+  return std::ranges::any_of(runs, [&](const Run &run) {
+    return survey::overlap(survey, reach, {.rows = {survey.rows[run.row].id}, .from = base::Measured{run.along.from}, .to = base::Measured{run.along.to}});
+  });
+}
+
+void set_cover(Area &area, const survey::Survey &survey, const Runs &runs) {
   std::vector<const survey::Reach *> reaches;
-  const survey::Reach own{.rows = area.rows, .from = base::Measured{area.along.from}, .to = base::Measured{area.along.to}};
   const auto look = [&](const auto &items, std::vector<std::string> &into) {
     for (const auto &item : items) {
-      if (!survey::written(item.at) || !survey::overlap(survey, item.at, own)) continue;
+      if (!survey::written(item.at) || !meets(survey, item.at, runs)) continue;
       into.push_back(item.id);
       reaches.push_back(&item.at);
     }
@@ -112,17 +117,18 @@ std::vector<Area> areas_of(const survey::Survey &survey, const assess::Assessmen
   std::vector<Runs> gathered;
   for (std::size_t row = 0; row < survey.rows.size(); ++row)
     for (const Run &run : runs_of(survey, assessment, row)) gather(gathered, survey, run);
-  for (Runs &runs : gathered) std::ranges::stable_sort(runs, {}, &Run::row);
-  std::ranges::stable_sort(gathered, {}, [](const Runs &runs) {
-    const auto first = std::ranges::min(runs, {}, [](const Run &run) { return std::pair(run.row, run.along.from); });
-    return std::tuple(first.kind, first.row, first.along.from);
+  const auto place = [](const Run &run) { return std::pair(run.row, run.along.from); };
+  for (Runs &runs : gathered) std::ranges::stable_sort(runs, {}, place);
+  std::ranges::stable_sort(gathered, {}, [&](const Runs &runs) {
+    const auto &zone = survey.rows[runs.front().row].zone;
+    return std::pair(std::ranges::find(survey.zones, zone, &survey::Zone::id) - survey.zones.begin(), place(runs.front()));
   });
   std::vector<Area> out;
   for (const Runs &runs : gathered) {
     out.push_back(area_of(survey, runs));
     out.back().id = "A" + std::to_string(out.size());
     out.back().suggested = suggested(policy, assess::zone_result(assessment, out.back().zone), out.back().least);
-    set_cover(out.back(), survey);
+    set_cover(out.back(), survey, runs);
   }
   return out;
 }

@@ -4,7 +4,7 @@
 
 namespace strakebook::works {
 
-/// The areas of a survey, as Area says. Those that fall short first, then by row and station; ids are numbered in that order.
+/// The areas of a survey, as Area says. By zone, then by first row and station; ids are numbered in that order.
 std::vector<Area> areas_of(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy);
 
 } // namespace strakebook::works

@@ -19,11 +19,9 @@ std::optional<Framing> framing(const survey::Survey &survey) {
 }
 
 NearestFrame nearest(const Framing &framing, Length station) {
-  const Length from_zero = station - framing.zero;
-  std::int64_t steps = floor_quotient(from_zero.nm(), framing.spacing.nm());
-  const Length over = from_zero - framing.spacing * steps;
-  if (over * 2 > framing.spacing) ++steps;
-  return {framing.with_stations ? steps : -steps, from_zero - framing.spacing * steps};
+  const Length from_zero = framing.with_stations ? station - framing.zero : framing.zero - station;
+  const std::int64_t number = floor_quotient(2 * from_zero.nm() + framing.spacing.nm(), 2 * framing.spacing.nm());
+  return {number, station - framing.station(number)};
 }
 
 std::optional<NearestFrame> nearest(const std::optional<Framing> &framing, std::optional<Length> station) {

@@ -38,7 +38,7 @@ void set_weights(Item &item, double density) {
   const Length radius = item.radius.value_or(Length{});
   item.plate_m2 = plate_area(*item.length, *item.breadth, radius);
   item.weld_m = edge_length(*item.length, *item.breadth, radius);
-  if (item.thickness) item.weight_kg = density * *item.plate_m2 * millimetres(*item.thickness);
+  item.weight_kg = density * *item.plate_m2 * millimetres(*item.thickness);
 }
 
 std::optional<double> net_of(const Item &item) {
@@ -55,7 +55,7 @@ std::optional<MeanRemaining> mean_remaining(const survey::Survey &survey, const 
   for (const assess::MarkResult &mark : assessment.marks) {
     const survey::Mark &written = survey.marks[mark.mark];
     if (!mark.used || !survey::covers(survey, reach, written.row, written.station.value)) continue;
-    mean.mm += millimetres(mark.remaining);
+    mean.mm += millimetres(mark.judged());
     ++mean.marks;
   }
   if (mean.marks == 0) return std::nullopt;
@@ -72,7 +72,7 @@ double edge_length(Length length, Length breadth, Length radius) {
 }
 
 bool outlined(const Item &item) {
-  return item.length && item.breadth && *item.length > Length{} && *item.breadth > Length{} &&
+  return item.length && item.breadth && item.thickness && *item.length > Length{} && *item.breadth > Length{} &&
          item.radius.value_or(Length{}) * 2 <= std::min(*item.length, *item.breadth);
 }
 

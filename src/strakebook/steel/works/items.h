@@ -4,7 +4,7 @@
 
 namespace strakebook::works {
 
-/// Mean of what is displayed at used marks, in mm, and how many they are; absent where there is none.
+/// Mean of what used marks are judged by, in mm, and how many they are; absent where there is none.
 struct MeanRemaining {
   double mm = 0;
   int marks = 0;

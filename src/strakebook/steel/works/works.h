@@ -20,7 +20,7 @@ double metres(Length length);
 double millimetres(Length length);
 double figure(base::Decimal decimal);
 
-/// The frame that a place is nearest to; of two that are as near, the one at the lower station.
+/// The frame that a place is nearest to; of two that are as near, the one of the higher number.
 struct NearestFrame {
   std::int64_t number = 0;
   Length off; ///< place - the frame's own station: positive on the side to which stations count
@@ -39,7 +39,7 @@ struct Stretch {
 /// adjoin that follow each other in the survey, within a zone, and do not lie one to port and one to starboard.
 struct Area {
   enum class Kind { falls_short, too_close };
-  std::string id; ///< "A1"; those that fall short first, then by row and station
+  std::string id; ///< "A1"; by zone, then by first row and station
   Kind kind = Kind::falls_short;
   std::string zone;
   std::vector<std::string> rows;
@@ -73,9 +73,9 @@ struct Item {
   bool insert = false;  ///< let in: what it takes the place of comes off
   std::optional<Length> length, breadth, thickness;
   std::optional<Length> radius;         ///< absent: not given, and its area is reckoned as of square corners
-  std::optional<double> plate_m2;       ///< of length and breadth, less the corners
+  std::optional<double> plate_m2;       ///< of length and breadth, less the corners; absent without a thickness, too
   std::optional<double> weight_kg;      ///< of the new plate
-  std::optional<double> mean_removed_mm; ///< of an insert: mean of the used marks within its reach
+  std::optional<double> mean_removed_mm; ///< of an insert: mean of what the used marks within its reach are judged by
   int removed_marks = 0;                ///< that it is the mean of
   std::optional<double> removed_kg;     ///< of an insert
   std::optional<double> net_kg;         ///< what the hull is heavier by; absent where no steel is added, or it cannot be reckoned
@@ -85,7 +85,7 @@ struct Item {
   std::optional<NearestFrame> frame;    ///< of the centre
 };
 
-/// Has a length, a breadth, and corners that go into them.
+/// Has a length, a breadth, a thickness, and corners that go into it.
 bool outlined(const Item &item);
 
 /// An area covered by one plate of its own rectangle: let in, or laid over. Laps and corners come on top and are not in it.
@@ -97,7 +97,7 @@ struct Option {
   std::string thickness_from; ///< that item's id; empty: the nominal
   double area_m2 = 0;
   double weight_kg = 0;        ///< of the new plate
-  double mean_removed_mm = 0;  ///< of an insert: mean of the used marks within the area
+  double mean_removed_mm = 0;  ///< of an insert: mean of what the used marks within the area are judged by
   int removed_marks = 0;       ///< that it is the mean of
   double removed_kg = 0;       ///< of an insert
   double net_kg = 0;           ///< what the hull would be heavier by

@@ -64,7 +64,7 @@ void add_area(std::vector<Quantity> &to, const Area &one) {
 
 void add_option(std::vector<Quantity> &to, const Option &option) {
   const bool insert = option.kind == Option::Kind::insert;
-  const std::string of = option.area + (insert ? " insert" : " overplate");
+  const std::string of = option.area + (insert ? " let in" : " laid over");
   const Input plate = area_input(option.area_m2, option.area);
   const std::string thickness_from = option.thickness_from.empty() ? option.area + " nominal" : option.thickness_from + " thickness";
   to.push_back(weight(of, "steel-weight", option.weight_kg, {plate, plate_input("t", millimetres(option.thickness), thickness_from)}));
