@@ -149,7 +149,8 @@ std::string station_text(const Scope &scope, Length station) {
   constexpr std::int64_t nm_in_metre = 1'000'000'000, nm_in_foot = 304'800'000;
   const auto unit = scope.survey().datum.station_unit == base::Unit::foot ? nm_in_foot : nm_in_metre;
   std::string text = base::to_text(base::round_to({station.nm(), unit}, 2));
-  while (text.ends_with("0") && !text.ends_with(".0")) text.pop_back();
+  while (text.ends_with("0")) text.pop_back();
+  if (text.ends_with(".")) text.pop_back();
   return with_minus(text);
 }
 

@@ -21,6 +21,7 @@ namespace {
 
 /// Paper to a metre of plate, the largest scale first.
 constexpr std::array<const char *, 7> scales = {"sketch-10", "sketch-20", "sketch-25", "sketch-50", "sketch-75", "sketch-100", "sketch-200"};
+constexpr std::ptrdiff_t abreast_scales = 4; ///< a plate that is too long for these takes the width of the page
 constexpr int arc_steps = 8;
 
 /// A plate as it is sketched; metres, x from the bow, y up.
@@ -41,13 +42,12 @@ Pt width_of(const Scope &scope, std::string_view lattice) {
 }
 
 /// The first scale at which the plate goes into so much width, and not over the height of a sketch.
-const char *scale_for(const Scope &scope, const works::Item &item, Pt width) {
+auto scale_for(const Scope &scope, const works::Item &item, Pt width) {
   const Pt room = width - measure(scope, "sketch-left") - measure(scope, "sketch-right");
-  for (const char *scale : scales) {
+  return std::ranges::find_if(scales, [&](const char *scale) {
     const double metre = measure(scope, scale).v;
-    if (works::metres(*item.length) * metre <= room.v && works::metres(*item.breadth) * metre <= measure(scope, "sketch-height").v) return scale;
-  }
-  return nullptr;
+    return works::metres(*item.length) * metre <= room.v && works::metres(*item.breadth) * metre <= measure(scope, "sketch-height").v;
+  });
 }
 
 /// "1:20".
@@ -62,13 +62,11 @@ std::optional<Plate> plate_of(const Scope &scope, std::size_t index) {
   Plate plate{.written = scope.survey().steelwork[index], .item = item, .length = works::metres(*item.length),
               .breadth = works::metres(*item.breadth), .x0 = 0, .scale = {}};
   if (item.centre) plate.x0 = from_bow(scope, works::metres(*item.centre)) - plate.length / 2;
-  // abreast as long as that costs no more than a step of the scale
-  const char *half = scale_for(scope, item, width_of(scope, "halves"));
-  const char *full = scale_for(scope, item, width_of(scope, "full"));
-  if (full == nullptr) return std::nullopt;
-  const auto step = [](const char *scale) { return std::ranges::find(scales, scale) - scales.begin(); };
-  plate.abreast = half != nullptr && step(half) <= step(full) + 2;
-  plate.scale = plate.abreast ? half : full;
+  const auto half = scale_for(scope, item, width_of(scope, "halves"));
+  plate.abreast = half - scales.begin() < abreast_scales;
+  const auto scale = plate.abreast ? half : scale_for(scope, item, width_of(scope, "full"));
+  if (scale == scales.end()) return std::nullopt; // larger than any drawing of a plate
+  plate.scale = *scale;
   return plate;
 }
 
