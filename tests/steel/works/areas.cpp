@@ -123,4 +123,10 @@ TEST_CASE("areas: what the ladder names there, and nothing where the readings ar
   CHECK(only(sample::side().marks("PW", {"5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5", "3.0", "5"})).suggested == Ids{"weld build-up", "pad weld"});
   CHECK(only(sample::side().marks("PW", {"5", "3.0", "3.0", "5"})).suggested == Ids{"overplate", "insert"});
   CHECK(only(sample::side().marks("PW", {"5", "3.0"})).suggested.empty());
+  // the worst of the zone is isolated on its rung; the other area is not, on its own
+  const auto two = areas(sample::side().marks("PU", {"5", "2.9", "5", "5", "5", "5", "5", "5", "5", "5", "5", "5"})
+                             .marks("SW", {"5", "5", "3.2", "3.2", "3.2", "5", "5", "5", "5", "5", "5", "5"}).made);
+  REQUIRE(two.size() == 2);
+  CHECK(two[0].suggested == Ids{"pad weld", "insert"});
+  CHECK(two[1].suggested == Ids{"overplate", "insert"});
 }

@@ -75,12 +75,15 @@ Area area_of(const survey::Survey &survey, const Runs &runs) {
   return area;
 }
 
-std::vector<std::string> suggested(const policy::Policy &policy, const assess::ZoneResult &zone, Length least) {
+std::vector<std::string> suggested(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy,
+                                   const Area &area) {
+  const assess::ZoneResult &zone = assess::zone_result(assessment, area.zone);
   if (zone.too_few) return {};
-  const auto rung = assess::rung_of(policy.ladder, least, zone.highest_original);
-  if (!rung) return {};
-  const policy::Rung &found = policy.ladder.rungs[*rung];
-  return zone.suggests_extensive ? found.extensive : found.isolated;
+  std::vector<Length> used;
+  for (const assess::MarkResult &mark : assessment.marks)
+    if (mark.used && survey::row_of(survey, survey.marks[mark.mark].row)->zone == area.zone) used.push_back(mark.judged());
+  const bool under_pit = survey::pit_of(survey, area.at) != nullptr;
+  return assess::suggest(policy, {area.least, under_pit, zone.extent}, zone.highest_original, used).actions;
 }
 
 bool covers_place(const survey::Survey &survey, const survey::Reach &reach, const std::string &id) {
@@ -127,7 +130,7 @@ std::vector<Area> areas_of(const survey::Survey &survey, const assess::Assessmen
   for (const Runs &runs : gathered) {
     out.push_back(area_of(survey, runs));
     out.back().id = "A" + std::to_string(out.size());
-    out.back().suggested = suggested(policy, assess::zone_result(assessment, out.back().zone), out.back().least);
+    out.back().suggested = suggested(survey, assessment, policy, out.back());
     set_cover(out.back(), survey, runs);
   }
   return out;

@@ -50,7 +50,7 @@ struct Area {
   int unseen = 0;                  ///< planned marks within it that show nothing of the hull plate
   Length least;                    ///< judged figure, of its places
   std::string at;                  ///< where that is
-  std::vector<std::string> suggested;      ///< the ladder's actions for `least`, in the column taken for the zone
+  std::vector<std::string> suggested;      ///< the ladder's actions for `least`, as if it were the worst of its zone
   std::vector<std::string> covered_by;     ///< schedule items whose reach meets it
   std::vector<std::string> recommended_by; ///< recommendations likewise
   std::vector<std::string> uncovered;      ///< its places that none of them covers
