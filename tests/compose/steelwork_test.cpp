@@ -108,7 +108,7 @@ TEST_CASE("the nearest frame stands beside a place where frames are known") {
   sample.survey.datum.frame_zero = station("0 m");
   sample.survey.datum.frames_run = {.text = "with stations"};
   assess_again(sample);
-  CHECK(contains(section(sample), "PW 2–4/at frame 6/"));
+  CHECK(contains(section(sample), "PW 2–4/middle at frame 6/"));
   CHECK(contains(section(sample), "PW 3.4/frame 7, 100 mm forward of it/nearest frame frame 7"));
   CHECK(contains(section(sample, "datum"), "frame 0 at\n0 m\nframes numbered\nwith stations\n"));
   sample.survey.datum.towards.text = "forward, towards the stem";

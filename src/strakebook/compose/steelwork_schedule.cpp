@@ -64,7 +64,9 @@ std::string radius_text(const Scope &scope, const survey::SteelworkItem &item) {
 Inlines place_and_size(const Scope &scope, const Entry &entry) {
   const auto &item = entry.written;
   Lines lines{scope, plain(reach_words(scope, item.at))};
-  if (entry.item.frame) lines.put(plain(frame_text(scope, *entry.item.frame)));
+  const bool at_a_point = item.at.from && item.at.to && item.at.from->value == item.at.to->value;
+  if (entry.item.frame && at_a_point) lines.put(plain(frame_text(scope, *entry.item.frame)));
+  else if (entry.item.frame) lines.put(scope.say("works.middle"), plain(frame_text(scope, *entry.item.frame)));
   lines.put(scope.say("steelwork.frame"), item.nearest_frame);
   lines.put(scope.say("steelwork.tolerance"), item.tolerance);
   lines.put(scope.say("steelwork.size"), figure_and_words(scope, size_text(scope, item), item.size));
