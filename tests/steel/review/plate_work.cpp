@@ -163,6 +163,8 @@ TEST_CASE("places that fall short are covered by a recommendation or a schedule 
     survey.steelwork[0].at = {.rows = {"BC"}, .from = sample::station("1.5"), .to = sample::station("2.5")};
   }
   SECTION("by a recommendation") { survey.recommendations = {{.id = "1", .at = {.zone = "B"}}}; }
+  SECTION("by nothing in a preliminary, which may recommend nothing") { survey.report.state = survey::State::preliminary; }
+  SECTION("a decision is asked for first") { survey.decisions.clear(); }
   SECTION("they meet it") { survey.marks[1].repeats = {mm("5.0")}; }
   CHECK(uncovered(survey).empty());
 }

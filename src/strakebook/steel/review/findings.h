@@ -82,7 +82,8 @@ Findings stations_beyond(const Subject &subject);
 Findings none_found_denied(const Subject &subject);
 /// Measured statements with a figure that the place they cite does not have.
 Findings figures_misquoted(const Subject &subject);
-/// Places that do not meet the limit of their zone, and that nothing recommended or scheduled covers.
+/// Places that do not meet the limit of their zone, and that nothing recommended or scheduled covers; not in a preliminary, and
+/// not where the decision that names the limit is asked for first.
 Findings uncovered(const Subject &subject);
 /// Schedule items against the usual figures of plate work.
 Findings plate_work(const Subject &subject);
