@@ -136,7 +136,7 @@ TEST_CASE("a plate is sketched to a stated scale, with its lap, plugs, stations 
   CHECK(count<content::Outline>(panel.drawing, "lap-edge") == 1);
   CHECK(count<content::Outline>(panel.drawing, "frame-line") == 3); // frames 5, 6 and 7
   CHECK(count<content::Spot>(panel.drawing, "plug") == 3);
-  CHECK(contains(panel.drawing.spoken, "S2: overplate (doubler), 5.0 mm, 1200 by 500 mm"));
+  CHECK(contains(panel.drawing.spoken, "S2: overplate (doubler), 5.0\u00A0mm, 1200 by 500 mm"));
 }
 
 TEST_CASE("the scale is the plate's own: a long one takes the width of the page") {

@@ -1,12 +1,13 @@
 #include "strakebook/steel/works/works.h"
 
+#include "strakebook/steel/policy/formula.h"
 #include "strakebook/steel/works/areas.h"
 #include "strakebook/steel/works/items.h"
 
 namespace strakebook::works {
 
-double metres(Length length) { return static_cast<double>(length.nm()) / 1e9; }
-double millimetres(Length length) { return static_cast<double>(length.nm()) / 1e6; }
+double metres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_m; }
+double millimetres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_mm; }
 double figure(base::Decimal decimal) {
   const base::Ratio exact = decimal.ratio();
   return static_cast<double>(exact.num) / static_cast<double>(exact.den);

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "strakebook/base/decimal.h"
+#include "strakebook/steel/policy/formula.h"
 #include "strakebook/steel/works/works.h"
 
 namespace strakebook::works {
@@ -13,7 +14,7 @@ std::string mm(Length length) { return base::mm_exact(length); }
 
 /// A station in metres, every digit it needs and one at least.
 std::string station(Length at) {
-  std::string text = base::to_text(base::round_to({at.nm(), 1'000'000'000}, 9));
+  std::string text = base::to_text(base::round_to({at.nm(), policy::nm_in_m}, 9));
   while (text.back() == '0' && text[text.size() - 2] != '.') text.pop_back();
   return text;
 }
