@@ -101,8 +101,8 @@ inline policy::Policy house() {
   policy.pitting = {.intense_over_percent = decimal("15"), .least_measured = 5, .source = "ESP Code"};
   policy.ladder = ladder();
   for (const char *id : {"continue", "monitor", "clean and recoat", "no opinion"}) policy.actions[id] = {.id = id, .name = id};
-  for (const char *id : {"weld build-up", "insert", "do not refloat"})
-    policy.actions[id] = {.id = id, .name = id, .adverse = true};
+  for (const char *id : {"weld build-up", "do not refloat"}) policy.actions[id] = {.id = id, .name = id, .adverse = true};
+  policy.actions["insert"] = {.id = "insert", .name = "insert", .adverse = true, .adds_steel = true};
   for (const char *id : {"overplate", "pad weld"})
     policy.actions[id] = {.id = id, .name = id, .adverse = true, .adds_steel = true, .doubler = true};
   for (auto table : {en10029_1991_a(), en10051()}) policy.tolerances[table.id] = table;
@@ -119,6 +119,11 @@ inline policy::Policy house() {
   policy.least_read = {1, 2};
   policy.statistics = {.least_for_statistics = 4, .confidence = {95, 100}, .share = {95, 100}, .percentile = {10, 100}};
   policy.spot_check_per_m2 = decimal("1");
+  policy.works = {.insert = "insert", .overplate = "overplate", .pad = "pad weld", .least_side_plate = length("4"),
+                  .least_lap = length("25"), .most_lap = length("50"), .sound_under_lap = length("4"),
+                  .least_doubler = length("300"), .least_insert = length("300"), .least_pad = length("150"),
+                  .least_radius = length("50"), .plug_pitch = length("300"), .plugs_over = length("350")};
+  policy.steel_density_kg_m2_mm = "7.85";
   return policy;
 }
 

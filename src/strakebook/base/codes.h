@@ -84,6 +84,16 @@ namespace strakebook::base {
   X(anode_metal, "SB0542", "a metal of anodes that does not suit the water")                                           \
   X(too_wide, "SB0543", "what stands out from her sides makes her too wide to pass")                                   \
   X(anodes_unworn, "SB0544", "anodes that have not worn, and nothing said of it")                                      \
+  X(area_uncovered, "SB0530", "places that do not meet their limit and that nothing recommended covers")               \
+  X(round_bilge, "SB0531", "a doubler on a round bilge, or on one whose form is not said")                             \
+  X(thin_under_lap, "SB0532", "a doubler laid on plate that is too thin to take its lap")                              \
+  X(square_corners, "SB0533", "plate with corners that are square, or too little rounded")                             \
+  X(lining_not_cleared, "SB0534", "hot work that does not say what lining is cleared")                                 \
+  X(plate_too_small, "SB0535", "plate smaller than the least that is welded in or on")                                 \
+  X(lap_width, "SB0536", "a doubler whose lap is too narrow, too broad or not given")                                  \
+  X(plate_too_thin, "SB0537", "new plate thinner than the least")                                                      \
+  X(plugs_missing, "SB0538", "a broad doubler without plug welds, or with plugs too far apart")                        \
+  X(plate_unmeasured, "SB0539", "plate in the schedule whose length, breadth or thickness is not given")               \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

@@ -152,6 +152,7 @@ content::Block rules_used(const Scope &scope) {
         plain(scope.say("appendices.rule-photographs-text", {{"resolution", std::to_string(photographs.per_inch)},
                                                              {"quality", std::to_string(photographs.quality)}})));
   }
+  add_works_rule(scope, entries);
   add_tolerances(scope, entries);
   add_defaults(scope, entries);
   return keys(std::move(entries), look::plain_keys, 2);

@@ -15,5 +15,7 @@ std::vector<content::Block> quantities(const Scope &scope, Numbering &numbering)
 content::Block rules_used(const Scope &scope);
 /// What the survey leaves open, and what was taken: an entry for each kind.
 void add_defaults(const Scope &scope, Entries &entries);
+/// Usual figures of plate work, where there is a schedule of steelwork.
+void add_works_rule(const Scope &scope, Entries &entries);
 
 } // namespace strakebook::compose

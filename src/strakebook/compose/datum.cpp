@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/figures.h"
 #include "strakebook/compose/keys.h"
@@ -19,6 +21,9 @@ content::Block particulars(const Scope &scope) {
     add(entries, scope.say("datum.spacing"), content::plain(as_written(*d.spacing)));
   add_if_given(scope, entries, scope.say("datum.swim"), d.swim);
   add_if_given(scope, entries, scope.say("datum.frames"), d.frames);
+  if (d.frame_zero)
+    add(entries, scope.say("works.frame-zero"), content::plain(untorn(as_written(*d.frame_zero))));
+  add_if_given(scope, entries, scope.say("works.frames-run"), d.frames_run);
   add(entries, scope.say("datum.unit"), content::plain(std::string(base::name_of(d.station_unit))));
   return keys(std::move(entries), look::plain_keys, 2);
 }
@@ -46,6 +51,16 @@ std::pair<std::string, std::string> first_and_last(const Scope &scope, std::stri
   return out;
 }
 
+/// The breadth of plating that each row stands for: a column where any row says so.
+void add_breadths(const Scope &scope, content::Table &table, std::vector<content::Row> &rows) {
+  const auto &lines = scope.survey().rows;
+  if (std::ranges::none_of(lines, [](const survey::Row &line) { return line.stands_for.has_value(); }))
+    return;
+  table.columns.push_back(column(scope.say("works.stands-for"), Align::right));
+  for (std::size_t i = 0; i < lines.size(); ++i)
+    rows[i].cells.push_back(cell(lines[i].stands_for ? untorn(as_written(*lines[i].stands_for)) : scope.say("voice.dash")));
+}
+
 content::Block rows_of_marks(const Scope &scope, Numbering &numbering) {
   auto table = labelled_table(scope, numbering, look::plain_table, scope.tell("datum.rows-caption"),
                               {column(scope.say("datum.row")), stretching(scope.say("datum.line")),
@@ -62,6 +77,7 @@ content::Block rows_of_marks(const Scope &scope, Numbering &numbering) {
                         cell(std::to_string(scope.assessment().rows.at(i).count.planned))},
                        {}, line.span));
   }
+  add_breadths(scope, table, rows);
   add_rows(table, std::move(rows));
   return block(std::move(table), "table/datum-rows");
 }

@@ -39,6 +39,15 @@ std::vector<Inlines> tolerance_notes(const Scope &scope) {
   return notes;
 }
 
+/// The zone's name, and the form of its bilge where that is said.
+Inlines zone_words(const Scope &scope, const survey::Zone &zone) {
+  using content::operator+;
+  Inlines out = content::strong(zone.name.text);
+  if (!zone.bilge.given()) return out;
+  out.emplace_back(content::LineBreak{});
+  return std::move(out) + content::soft(scope.say("works.bilge", {{"form", zone.bilge.text}}));
+}
+
 content::Block originals_table(const Scope &scope, Numbering &numbering) {
   const std::string mm = scope.say("voice.mm");
   auto table = labelled_table(scope, numbering, "plain", scope.tell("original.caption"),
@@ -50,7 +59,7 @@ content::Block originals_table(const Scope &scope, Numbering &numbering) {
     const auto &result = assess::zone_result(scope.assessment(), zone.id);
     content::Cell nominal = thickness_cell(zone.original.nominal);
     nominal.text = std::move(nominal.text) + plain(told_sign(scope, result.told));
-    rows.push_back(row({cell(content::strong(zone.name.text)), std::move(nominal),
+    rows.push_back(row({cell(zone_words(scope, zone)), std::move(nominal),
                         cell(zone.original.basis), cell(answer_to(scope, zone.original.source)),
                         cell(tolerance_words(scope, zone, result)), cell(interval(scope, zone))},
                        original_id(zone.id), zone.original.span));

@@ -1,91 +1,40 @@
+#include <algorithm>
+
 #include "strakebook/compose/afloat.h"
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/looks.h"
-#include "strakebook/compose/tables.h"
+#include "strakebook/compose/statements.h"
+#include "strakebook/compose/steelwork_parts.h"
 
-/// Schedule of steelwork: what a yard prices. A repair outline, not a design.
+/// Schedule of steelwork: what a yard prices, and the places that it is drawn up for. A repair outline, not a design.
 namespace strakebook::compose {
 
 using content::plain;
-using content::operator+;
 
 namespace {
 
-/// Lines of a cell: each written answer under its own word, unwritten ones left out.
-struct Lines {
-  const Scope &scope;
-  Inlines text;
+using Items = std::vector<works::Item>;
 
-  void put(Inlines more) {
-    if (!text.empty())
-      text.emplace_back(content::LineBreak{});
-    text = std::move(text) + std::move(more);
-  }
-  void put(const survey::Words &words) {
-    if (words.given())
-      put(prose(scope, words.text));
-  }
-  void put(std::string label, const survey::Words &words) {
-    if (words.given())
-      put(content::soft(std::move(label) + " ") + prose(scope, words.text));
-  }
-};
-
-Inlines place_and_size(const Scope &scope, const survey::SteelworkItem &item) {
-  Lines lines{scope, plain(reach_words(scope, item.at))};
-  lines.put(scope.say("steelwork.frame"), item.nearest_frame);
-  lines.put(scope.say("steelwork.tolerance"), item.tolerance);
-  lines.put(scope.say("steelwork.size"), item.size);
-  lines.put(scope.say("steelwork.corners"), item.corners);
-  lines.put(scope.say("steelwork.lap"), item.lap);
-  return lines.text;
+std::vector<std::string> ids_of(const Items &items, bool weighed) {
+  std::vector<std::string> out;
+  for (const auto &item : items)
+    if (item.adds_steel && item.net_kg.has_value() == weighed) out.push_back(item.id);
+  return out;
 }
 
-Inlines weld_and_preparation(const Scope &scope, const survey::SteelworkItem &item) {
-  Lines lines{scope, {}};
-  lines.put(item.weld);
-  lines.put(scope.say("steelwork.plugs"), item.plugs);
-  lines.put(scope.say("steelwork.preparation"), item.preparation);
-  lines.put(scope.say("steelwork.lining"), item.lining);
-  lines.put(scope.say("steelwork.coating"), item.coating);
-  return lines.text.empty() ? not_given(scope) : lines.text;
-}
-
-Inlines test_and_hold(const Scope &scope, const survey::SteelworkItem &item) {
-  Lines lines{scope, {}};
-  if (item.hold_point.given())
-    lines.put(scope.tell("steelwork.hold", {{"hold", prose(scope, item.hold_point.text)}}));
-  lines.put(scope.say("steelwork.test"), item.test);
-  return lines.text.empty() ? not_given(scope) : lines.text;
-}
-
-content::Row item_row(const Scope &scope, const survey::SteelworkItem &item) {
-  Inlines number = content::strong(item.id);
-  if (!item.recommendation.empty()) {
-    number.emplace_back(content::LineBreak{});
-    number = number + link(item_id(item.recommendation),
-                           scope.say("steelwork.for-item", {{"item", item.recommendation}}));
+/// What the items weigh together, and which could not be weighed.
+std::optional<Sentence> weight_in_all(const Scope &scope) {
+  const auto &items = scope.outlook().works.items;
+  const auto weighed = ids_of(items, true), not_weighed = ids_of(items, false);
+  std::optional<Sentence> text;
+  if (!weighed.empty()) {
+    double sum = 0;
+    for (const auto &item : items) sum += item.net_kg.value_or(0);
+    text = scope.tell_computed("works.total", {{"items", plain(join_and(scope, weighed))}, {"kg", content::strong(tied(with_minus(rounded(sum, 0)), "kg"))}});
   }
-  return row({cell(std::move(number)), cell(action_name(scope, item.action)),
-              cell(place_and_size(scope, item)), cell(answer_to(scope, item.plate)),
-              cell(weld_and_preparation(scope, item)), cell(test_and_hold(scope, item))},
-             steelwork_id(item.id), item.span);
-}
-
-content::Block schedule(const Scope &scope, Numbering &numbering) {
-  auto table =
-      labelled_table(scope, numbering, look::steelwork_table,
-                     scope.tell("steelwork.caption", {{"from", answer_to(scope, scope.survey().datum.from)}}),
-                     {column(scope.say("steelwork.item")), column(scope.say("steelwork.kind")),
-                      stretching(scope.say("steelwork.place")), column(scope.say("steelwork.plate")),
-                      stretching(scope.say("steelwork.weld")), stretching(scope.say("steelwork.hold-head"))});
-  std::vector<content::Row> rows;
-  for (const auto &item : scope.survey().steelwork) {
-    rows.push_back(item_row(scope, item));
-    rows.back().rule_after = true;
-  }
-  add_rows(table, std::move(rows));
-  return block(std::move(table), "table/steelwork");
+  if (!not_weighed.empty())
+    add_sentence(text, scope.tell_computed("works.not-weighed", {{"items", plain(join_and(scope, not_weighed))}}));
+  return text;
 }
 
 } // namespace
@@ -93,10 +42,15 @@ content::Block schedule(const Scope &scope, Numbering &numbering) {
 content::Section steelwork(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
-  if (scope.survey().steelwork.empty())
+  if (scope.survey().steelwork.empty()) {
     out.blocks.push_back(paragraph(plain(scope.say("steelwork.none")), look::text));
-  else
+  } else {
     out.blocks.push_back(schedule(scope, numbering));
+    if (const auto weight = weight_in_all(scope))
+      out.blocks.push_back(computed(scope, *weight, scope.say("works.weight-rule", {{"density", scope.policy().steel_density_kg_m2_mm}})));
+    append(out.blocks, sketches(scope, numbering));
+  }
+  append(out.blocks, areas_gathered(scope, numbering));
   out.blocks.push_back(afloat_table(scope, numbering));
   return out;
 }

@@ -155,6 +155,16 @@ void read_usual_tolerances(const YamlNode &node, policy::Policy &into, Diagnosti
     known_in(into.tolerances, into.usual_tolerances[i], "a tolerance", node.items[i].span, sink);
 }
 
+/// A figure above nought, kept as it is written.
+void read_density(const YamlNode &node, std::string &into, Diagnostics &sink) {
+  base::Decimal figure;
+  if (!read(node, figure, sink))
+    return;
+  if (figure.digits <= 0)
+    sink.error(Code::out_of_range, node.span, fmt::format("steel does not weigh {}", node.text), "more than 0", "steel-density: 7.85");
+  into = node.text;
+}
+
 void read_statistics(const YamlNode &node, policy::StatisticsRule &into, Diagnostics &sink) {
   using policy::PercentileType;
   static constexpr Choice<PercentileType> types[] = {
@@ -209,10 +219,10 @@ policy::Policy read_policy(const YamlNode &node, Diagnostics &sink) {
       .by("unseen", true, part(read_unseen, p.unseen))
       .by("years", true, part(read_years, p.years))
       .by("robustness", true, part(read_robustness, p.robustness))
-      .by("works", true, part(read_works, p.works))
+      .by("works", true, part(read_works, p))
       .by("afloat", true, part(read_afloat, p.afloat))
       .by("protection", true, part(read_protection, p.protection))
-      .need("steel-density", p.steel_density_kg_m2_mm)
+      .by("steel-density", true, part(read_density, p.steel_density_kg_m2_mm))
       .need("required-rows", p.required_rows)
       .need("required-fields", p.required_fields)
       .apply(node);

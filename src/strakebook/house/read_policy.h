@@ -17,7 +17,8 @@ void read_ladder(const base::YamlNode &node, policy::Policy &into, base::Diagnos
 void read_unseen(const base::YamlNode &node, policy::UnseenRule &into, base::Diagnostics &sink);
 void read_years(const base::YamlNode &node, policy::YearsRule &into, base::Diagnostics &sink);
 void read_robustness(const base::YamlNode &node, policy::RobustnessRule &into, base::Diagnostics &sink);
-void read_works(const base::YamlNode &node, policy::WorksRule &into, base::Diagnostics &sink);
+/// The actions must have been read before.
+void read_works(const base::YamlNode &node, policy::Policy &into, base::Diagnostics &sink);
 void read_afloat(const base::YamlNode &node, policy::AfloatRule &into, base::Diagnostics &sink);
 void read_protection(const base::YamlNode &node, policy::ProtectionRule &into, base::Diagnostics &sink);
 /// A share that is neither none nor all of the whole; otherwise reports it.

@@ -92,8 +92,8 @@ TEST_CASE("a recommendation gives class, deadline, reason, feasibility and proof
 TEST_CASE("no doubler over a doubler") {
   auto survey = sample::complete_final();
   survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}, .from = sample::station("4"), .to = sample::station("6")}}};
-  survey.steelwork = {{.id = "S1", .action = "overplate",
-                       .at = {.rows = {"BC"}, .from = sample::station("5"), .to = sample::station("8"), .span = sample::at_line(60)}}};
+  survey.steelwork = {sample::sound_plate("overplate")};
+  survey.steelwork[0].at = {.rows = {"BC"}, .from = sample::station("5"), .to = sample::station("8"), .span = sample::at_line(60)};
   const auto found = only(reviewed(survey), Code::doubler_on_doubler);
   CHECK(says(found, "schedule item S1: \"overplate\" would lie over the doubler D1"));
   CHECK(found.span.line == 60);
@@ -126,7 +126,7 @@ TEST_CASE("no doubler over a doubler by a decision, unless an item places it cle
   const auto found = only(reviewed(survey), Code::doubler_on_doubler);
   CHECK(says(found, "the decision on zone B: \"overplate\" would lie over the doubler D1"));
   CHECK(found.span.line == 50);
-  survey.steelwork = {{.id = "S1", .action = "overplate"}};
+  survey.steelwork = {sample::sound_plate("overplate")};
   SECTION("an item without a place places nothing") { CHECK(reviewed(survey).size() == 2); }
   SECTION("an item clear of it") {
     survey.steelwork[0].at = {.rows = {"BC"}, .from = sample::station("7"), .to = sample::station("8")};
@@ -136,7 +136,7 @@ TEST_CASE("no doubler over a doubler by a decision, unless an item places it cle
 
 TEST_CASE("a doubler without a place is refused where there are doublers") {
   auto survey = sample::complete_final();
-  survey.steelwork = {{.id = "S1", .action = "pad weld"}};
+  survey.steelwork = {sample::sound_plate("pad weld")};
   CHECK(reviewed(survey).empty());
   survey.doublers = {{.id = "D1", .over = {.rows = {"BC"}}}};
   survey.decisions[0].conflict.reset(); // the pits are in the outer plate then

@@ -44,6 +44,19 @@ inline survey::Survey complete_final() {
   return made;
 }
 
+/// A schedule item with all that is asked of a plate, its place left open.
+inline survey::SteelworkItem sound_plate(const std::string &action) {
+  survey::SteelworkItem item{.id = "S1", .action = action};
+  item.length = mm("1200 mm");
+  item.breadth = mm("500 mm");
+  item.thickness = mm("5");
+  item.radius = mm("75 mm");
+  item.lap_width = mm("40 mm");
+  item.plug_pitch = mm("300 mm");
+  item.lining = words("none there");
+  return item;
+}
+
 inline std::vector<base::Diagnostic> reviewed(const survey::Survey &survey, const policy::Policy &policy = house(),
                                               base::Diagnostics sink = {}) {
   const auto before = sink.all().size();

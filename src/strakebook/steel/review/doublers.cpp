@@ -25,11 +25,6 @@ std::vector<Work> all_work(const survey::Survey &survey) {
   return out;
 }
 
-/// "whole shell" is a reach without rows; only its place tells it from one that nobody wrote.
-bool given(const survey::Reach &reach) {
-  return !reach.rows.empty() || !reach.zone.empty() || reach.from || reach.to || reach.span.line > 0;
-}
-
 bool lays_doubler(const policy::Policy &policy, const std::string &action) {
   const auto found = policy.actions.find(action);
   return found != policy.actions.end() && found->second.doubler;
@@ -45,7 +40,7 @@ void check_work(Findings &found, const Subject &subject, const Work &work) {
   const auto &survey = subject.survey;
   if (!lays_doubler(subject.policy, work.action) || survey.doublers.empty()) return;
   const base::SourceSpan &span = nearest(work.at.span, nearest(work.span, survey.span));
-  if (!given(work.at)) {
+  if (!survey::written(work.at)) {
     found.push_back({base::Code::doubler_on_doubler, span,
                      work.what + ": \"" + work.action + "\" has no place, and there are doublers that it may not lie over",
                      "a place clear of every doubler", "at: a reach beside the doublers"});
@@ -59,7 +54,7 @@ void check_work(Findings &found, const Subject &subject, const Work &work) {
 bool placed(const survey::Survey &survey, const std::vector<Work> &all, const survey::Decision &decision) {
   const survey::Reach zone{.zone = decision.zone};
   return std::ranges::any_of(all, [&](const Work &work) {
-    return work.action == decision.action && given(work.at) && survey::overlap(survey, work.at, zone);
+    return work.action == decision.action && survey::written(work.at) && survey::overlap(survey, work.at, zone);
   });
 }
 

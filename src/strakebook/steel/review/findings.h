@@ -86,5 +86,10 @@ Findings figures_misquoted(const Subject &subject);
 Findings floating(const Subject &subject);
 /// Anodes that do not suit the water or have not worn, and work that makes her too wide to pass.
 Findings protection(const Subject &subject);
+/// Places that do not meet the limit of their zone, and that nothing recommended or scheduled covers; not in a preliminary, and
+/// not where the decision that names the limit is asked for first.
+Findings uncovered(const Subject &subject);
+/// Schedule items against the usual figures of plate work.
+Findings plate_work(const Subject &subject);
 
 } // namespace strakebook::review

@@ -4,6 +4,8 @@
 
 namespace strakebook::survey {
 
+/// Was it written? "whole shell" is a reach without rows; only its place tells it from one that nobody wrote.
+bool written(const Reach &reach);
 /// Does a row belong to a reach? A reach without rows or zone is the whole shell.
 bool covers_row(const Survey &survey, const Reach &reach, std::string_view row);
 /// Does the reach cover this place? Its ends are part of it.

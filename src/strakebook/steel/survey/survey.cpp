@@ -52,6 +52,10 @@ const Zone &zone_of_row(const Survey &survey, std::string_view row) {
   return *zone_of(survey, row_of(survey, row)->zone);
 }
 
+bool written(const Reach &reach) {
+  return !reach.rows.empty() || !reach.zone.empty() || reach.from || reach.to || reach.span.line > 0;
+}
+
 bool covers_row(const Survey &survey, const Reach &reach, std::string_view row) {
   if (!reach.rows.empty())
     return std::find(reach.rows.begin(), reach.rows.end(), row) != reach.rows.end();

@@ -1,13 +1,26 @@
 #include "strakebook/steel/works/works.h"
 
-#include <nlohmann/json.hpp>
+#include "strakebook/steel/policy/formula.h"
+#include "strakebook/steel/works/areas.h"
+#include "strakebook/steel/works/items.h"
 
 namespace strakebook::works {
 
-Works reckon(const survey::Survey &, const assess::Assessment &, const policy::Policy &) { return {}; }
+double metres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_m; }
+double millimetres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_mm; }
+double figure(base::Decimal decimal) {
+  const base::Ratio exact = decimal.ratio();
+  return static_cast<double>(exact.num) / static_cast<double>(exact.den);
+}
 
-nlohmann::ordered_json json(const Works &) { return nlohmann::ordered_json::object(); }
-
-std::vector<quantity::Quantity> quantities(const Works &) { return {}; }
+Works reckon(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy) {
+  Works found{.areas = areas_of(survey, assessment, policy), .items = {}, .options = {},
+              .density = base::parse_decimal(policy.steel_density_kg_m2_mm).value()};
+  for (const survey::SteelworkItem &item : survey.steelwork) found.items.push_back(item_of(survey, assessment, policy, item));
+  for (const Area &area : found.areas)
+    for (Option &option : options_of(survey, assessment, found.items, area, found.density))
+      found.options.push_back(std::move(option));
+  return found;
+}
 
 } // namespace strakebook::works
