@@ -62,6 +62,9 @@ const std::vector<Direction> &directions() {
       {{"policy", "statistics", "least-for-statistics"}, Way::up},
       {{"policy", "statistics", "confidence"}, Way::up},
       {{"policy", "statistics", "share"}, Way::up},
+      {{"policy", "years", "match-radius"}, Way::down},
+      {{"policy", "years", "life-part"}, Way::down},
+      {{"policy", "years", "longest-months"}, Way::down},
       {{"style", "smallest"}, Way::up},
   };
   return table;
@@ -85,6 +88,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "pitting"}, "source"},
                                           {{"policy", "local-area"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
+                                          {{"policy", "years"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
   return table;
 }

@@ -82,5 +82,7 @@ Findings stations_beyond(const Subject &subject);
 Findings none_found_denied(const Subject &subject);
 /// Measured statements with a figure that the place they cite does not have.
 Findings figures_misquoted(const Subject &subject);
+/// Earlier surveys whose datum cannot be right, places thicker than before, a next survey later than the life left allows.
+Findings earlier_surveys(const Subject &subject);
 
 } // namespace strakebook::review
