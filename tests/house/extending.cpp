@@ -44,6 +44,10 @@ TEST_CASE("a threshold moves the strict way only") {
   refused("policy: {extent: {source: ours, least-spacing: 50 mm}}", Code::layout_loosens, "100 mm or more");
   refused("policy: {extent: {source: ours, extensive-from: 20 %}}", Code::layout_loosens, "15 % or less");
   refused("policy: {pitting: {source: ours, least-measured: 4}}", Code::layout_loosens, "5 or more");
+  refused("policy: {years: {source: ours, match-radius: 200 mm}}", Code::layout_loosens, "150 mm or less");
+  refused("policy: {years: {source: ours, life-part: 60 %}}", Code::layout_loosens, "50 % or less");
+  refused("policy: {years: {source: ours, longest-months: 48}}", Code::layout_loosens, "36 or less");
+  refused("policy: {years: {longest-months: 24}}", Code::missing_key, "source");
   refused("policy: {doubt: {source: ours, band: 0}}", Code::layout_loosens, "1.645 or more");
 }
 

@@ -94,6 +94,12 @@ namespace strakebook::base {
   X(plate_too_thin, "SB0537", "new plate thinner than the least")                                                      \
   X(plugs_missing, "SB0538", "a broad doubler without plug welds, or with plugs too far apart")                        \
   X(plate_unmeasured, "SB0539", "plate in the schedule whose length, breadth or thickness is not given")               \
+  X(earlier_not_before, "SB0520", "an earlier survey that is not earlier, or whose years cannot be counted")            \
+  X(earlier_datum, "SB0521", "an earlier survey's datum that does not fix its places")                                 \
+  X(earlier_apart, "SB0522", "an earlier survey that has no place in common with this one")                            \
+  X(place_grown, "SB0523", "a place thicker than an earlier survey had it, beyond the doubt of both")                  \
+  X(next_look_late, "SB0524", "a next survey later than the life that is left allows")                                 \
+  X(earlier_beyond, "SB0525", "places of an earlier survey that would lie off the hull")                               \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

@@ -4,6 +4,7 @@
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/figures.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/rate_words.h"
 
 /// Page one: what an underwriter reads in three minutes.
 namespace strakebook::compose {
@@ -128,6 +129,8 @@ std::vector<Block> limitation_and_next(const Scope &scope) {
     next = scope.tell("answer.next-by", {{"date", content::strong(date(scope, answer.next_survey_by->value))},
                                          {"words", next}});
   out.push_back(paragraph(std::move(next), look::side));
+  if (const auto reached = limit_before_next(scope))
+    out.push_back(paragraph(reached->text(), look::side));
   return out;
 }
 

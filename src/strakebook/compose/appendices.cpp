@@ -18,6 +18,8 @@ std::string kind_word(const Scope &scope, const std::string &kind) {
     return scope.say("appendices.kind-survey");
   if (kind == "readings")
     return scope.say("appendices.kind-readings");
+  if (kind == "earlier readings")
+    return scope.say("comparison.input-kind");
   if (kind == "layout")
     return scope.say("appendices.kind-layout");
   return kind;

@@ -118,6 +118,15 @@ void add_pitting_rule(const Scope &scope, Entries &entries) {
                                                  {"source", plain(policy.pitting.source)}}));
 }
 
+void add_years_rule(const Scope &scope, Entries &entries) {
+  const auto &rule = scope.policy().years;
+  add(entries, scope.say("comparison.rule"),
+      plain(scope.say("comparison.rule-text", {{"radius", unit_mm(scope, base::mm_exact(rule.match_radius, 0))},
+                                               {"part", share_words(scope, rule.life_part)},
+                                               {"months", std::to_string(rule.longest_months)},
+                                               {"source", rule.source}})));
+}
+
 } // namespace
 
 content::Block rules_used(const Scope &scope) {
@@ -132,6 +141,8 @@ content::Block rules_used(const Scope &scope) {
       plain(scope.say("appendices.rule-spot-text", {{"n", figure(policy.spot_check_per_m2)}})));
   if (!scope.survey().pits.empty())
     add_pitting_rule(scope, entries);
+  if (!scope.survey().earlier.empty())
+    add_years_rule(scope, entries);
   add(entries, scope.say("appendices.rule-copying"), plain(copying_words(scope)));
   add(entries, scope.say("appendices.rule-repeats"),
       plain(unit_mm(scope, base::mm_exact(policy.repeat_spread, 1))));

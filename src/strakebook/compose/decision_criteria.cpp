@@ -5,6 +5,7 @@
 
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/low_side.h"
+#include "strakebook/compose/rate_words.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
@@ -69,6 +70,8 @@ Block criteria_table(const Scope &scope, Numbering &numbering, const Judged &jud
   std::vector<content::Row> rows;
   for (const auto &result : subject.results)
     rows.push_back(criterion_row(scope, subject, left, result));
+  if (auto by_rate = rate_row(scope, judged.zone.id))
+    rows.push_back(std::move(*by_rate));
   add_rows(table, std::move(rows));
   table.notes = {plain(doubt_note(scope, subject) + " " + scope.say("assessment.probability-note"))};
   if (subject.low)
@@ -175,13 +178,16 @@ std::vector<Block> criteria_at_worst(const Scope &scope, Numbering &numbering, c
   if (subject == nullptr)
     return {};
   std::vector<Block> out;
-  if (!all_met(*subject)) {
+  const bool without_table = all_met(*subject) && !rate_tells(scope, judged.zone.id);
+  if (!without_table) {
     const bool conflict = judged.result.conflict;
     out.push_back(
         item_heading(conflict ? scope.say("assessment.in-conflict") : scope.say("assessment.criteria")));
     out.push_back(criteria_table(scope, numbering, judged, *subject));
   }
   out.push_back(verdicts_in_words(scope, judged.result, *subject));
+  if (auto kept = without_table ? rate_sentence(scope, judged.zone.id) : std::nullopt)
+    out.push_back(computed(scope, *kept, scope.say("comparison.by-life", {{"source", scope.policy().years.source}}), page_link(section_id("comparison"))));
   if (auto otherwise = read_otherwise(scope, judged.result))
     out.push_back(std::move(*otherwise));
   if (judged.result.weak_basis)

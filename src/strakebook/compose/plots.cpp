@@ -48,7 +48,6 @@ Drawing comparison_plot(const Comparison &what, std::string spoken) {
   PlotAxis up = what.both;
   up.title = what.after_title;
   Drawing out = ground(what.both, up, std::move(spoken));
-  out.x = {content::Scale::Rule::named, "plot-millimetre"};
   out.y = {content::Scale::Rule::as_x, {}};
   const double low = what.both.low, high = what.both.high;
   if (what.doubt > 0) add_area(out, band(low, high, std::min(what.doubt, high - low)), "doubt");

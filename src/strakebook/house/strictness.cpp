@@ -82,6 +82,9 @@ const std::vector<Direction> &directions() {
       {{"policy", "protection", "utilisation"}, Way::down},
       {{"policy", "protection", "unworn-percent"}, Way::up},
       {{"policy", "protection", "unworn-months"}, Way::down},
+      {{"policy", "years", "match-radius"}, Way::down},
+      {{"policy", "years", "life-part"}, Way::down},
+      {{"policy", "years", "longest-months"}, Way::down},
       {{"style", "smallest"}, Way::up},
   };
   return table;
@@ -108,6 +111,7 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "works"}, "source"},
                                           {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "unseen"}, "source"},
+                                          {{"policy", "years"}, "source"},
                                           {{"policy", "doubt"}, "source"}};
                                           {{"policy", "doubt"}, "source"},
                                           {{"policy", "afloat"}, "source"},

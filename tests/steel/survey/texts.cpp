@@ -51,6 +51,7 @@ std::string with_value(const std::string &text, const base::YamlNode &node) {
 TEST_CASE("whatever text of a survey can be written freely, a reference to nothing in it is found, and found there") {
   const Folder folder;
   std::filesystem::copy(here / "whole/readings", folder.path / "readings");
+  std::filesystem::copy(here / "whole/earlier", folder.path / "earlier");
   const std::string text = whole_text();
   base::Diagnostics sink;
   const auto root = base::parse_yaml(std::make_shared<const base::SourceFile>(base::SourceFile{"survey.yaml", text}), sink);

@@ -16,7 +16,6 @@ Outlook outlook(const survey::Survey &survey, const assess::Assessment &assessme
     found.quantities.insert(found.quantities.end(), more.begin(), more.end());
   };
   add(unseen::quantities(found.unseen));
-  add(years::quantities(found.history));
   add(works::quantities(found.works));
   add(afloat::quantities(found.afloat));
   add(protection::quantities(found.protection));

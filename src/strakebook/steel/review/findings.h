@@ -91,5 +91,7 @@ Findings protection(const Subject &subject);
 Findings uncovered(const Subject &subject);
 /// Schedule items against the usual figures of plate work.
 Findings plate_work(const Subject &subject);
+/// Earlier surveys whose datum cannot be right, places thicker than before, a next survey later than the life left allows.
+Findings earlier_surveys(const Subject &subject);
 
 } // namespace strakebook::review

@@ -39,7 +39,7 @@ Findings everything_a_final_needs(const Subject &subject) {
 
 Findings to_be_acknowledged(const Subject &subject) {
   Findings found;
-  for (const auto check : {stations_beyond, none_found_denied, figures_misquoted, floating, protection, uncovered, plate_work})
+  for (const auto check : {stations_beyond, none_found_denied, figures_misquoted, earlier_surveys, uncovered, plate_work, floating, protection})
     std::ranges::move(check(subject), std::back_inserter(found));
   return found;
 }

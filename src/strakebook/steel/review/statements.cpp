@@ -37,6 +37,8 @@ public:
   Known(const Subject &subject, const survey::FoundPointer &place) : survey_(subject.survey), assessment_(subject.assessment) {
     if (place.target == Target::mark) see_mark(place.id);
     else see_pit(place.id);
+    for (const auto &known : subject.outlook.history.places)
+      if (known.id == place.id) see_earlier(known);
   }
 
   bool has(const base::Decimal &figure) const {
@@ -69,6 +71,10 @@ private:
     for (const auto &place : assess::zone_result(assessment_, zone.id).subjects)
       for (const auto &result : place.results)
         lengths_.insert(lengths_.end(), {remaining - result.limit, result.limit - remaining});
+  }
+  /// What earlier surveys had there, and what has gone since.
+  void see_earlier(const years::Place &place) {
+    for (const auto &earlier : place.earlier) lengths_.insert(lengths_.end(), {earlier.remaining, earlier.remaining - place.judged()});
   }
   void note(const base::Measured &figure) {
     lengths_.push_back(figure.value);

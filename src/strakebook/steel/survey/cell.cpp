@@ -1,7 +1,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 
+#include "strakebook/base/wide.h"
 #include "strakebook/steel/survey/readings.h"
 #include "strakebook/steel/survey/unit_slip.h"
 
@@ -132,6 +134,21 @@ std::vector<std::string_view> figures_of(std::string_view cell, std::span<const 
   return figures;
 }
 
+/// A frame's number as the distance from frame 0.
+std::optional<base::Measured> read_frame(Reading &reading, std::string_view text, base::Length spacing,
+                                         const base::SourceSpan &span) {
+  const auto frame = base::parse_decimal(text);
+  const auto part = frame ? base::power_of_ten(frame->places) : 1;
+  const auto along = frame ? base::Wide{frame->digits} * spacing.nm() : 0;
+  constexpr base::Wide most = std::numeric_limits<std::int64_t>::max() / 2; // so that a datum's zero can be added
+  if (frame && along % part == 0 && along / part < most && -most < along / part)
+    return base::Measured{.value = base::Length::nanometres(base::narrow(along / part)), .raw = std::string(text),
+                          .unit = base::Unit::metre, .places = frame->places};
+  reading.error(Code::bad_length, span, fmt::format("\"{}\" is not the number of a frame", text),
+                "a number of frames from the datum: 35, or 35.5 between two of them");
+  return std::nullopt;
+}
+
 } // namespace
 
 std::optional<CellReading> read_cell(Reading &reading, std::string_view text, const base::SourceSpan &span,
@@ -181,7 +198,9 @@ std::optional<CellReading> read_cell(Reading &reading, std::string_view text, co
 
 std::optional<base::Measured> read_station(Reading &reading, std::string_view text,
                                            const base::SourceSpan &span) {
-  const auto unit = reading.survey.datum.station_unit;
+  if (reading.other_datum && reading.other_datum->frame)
+    return read_frame(reading, text, *reading.other_datum->frame, span);
+  const auto unit = reading.station_unit();
   base::MeasuredError wrong;
   const bool feet = base::feet_and_inches(text);
   if (base::parse_decimal(text) || (feet && unit == base::Unit::foot))

@@ -67,6 +67,10 @@ void fields(Fields &, CoatingScheme &);
 void fields(Fields &, AnodesFitted &);
 void fields(Fields &, AnodePlan &);
 void fields(Fields &, AfloatFigures &);
+void fields(Fields &, EarlierDatum &);
+void fields(Fields &, EarlierReadings &);
+void fields(Fields &, EarlierPit &);
+void fields(Fields &, EarlierSurvey &);
 void fields(Fields &, Limitation &);
 
 /// One entry of a list or of a map of names, as it stands in the file.

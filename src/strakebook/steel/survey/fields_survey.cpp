@@ -77,6 +77,8 @@ void opinions(Fields &f, Survey &s) {
           s.limitations, &Limitation::id);
   f.value(maybe("acknowledged", "warnings that were seen, and why they stand"), s.acknowledgements);
   f.value(maybe("previous-survey", "what is known of an earlier survey, or that none is"), s.previous_survey);
+  f.by_id(maybe("earlier-surveys", "surveys of other years, each with its own datum and gauge"), {IdForm::free}, s.earlier,
+          &EarlierSurvey::id);
   f.group(maybe("afloat", "how she floats before any steel is added"), s.afloat);
   f.group(maybe("answer", "what page one says"), s.answer);
   f.list_of(maybe("issue-record", "what was issued to whom"), s.issue_record);

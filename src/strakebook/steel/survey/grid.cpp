@@ -13,7 +13,7 @@ using base::Code;
 namespace {
 
 bool head_names_station(Reading &reading, const base::CsvCell &cell, const base::SourceSpan &span) {
-  const std::string expected = fmt::format("station {}", base::name_of(reading.survey.datum.station_unit));
+  const std::string expected = fmt::format("station {}", reading.stations_in());
   if (cell.text == expected)
     return true;
   reading.error(Code::csv_header, span, fmt::format("the first column is headed \"{}\"", cell.text),

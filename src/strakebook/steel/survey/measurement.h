@@ -113,6 +113,7 @@ enum class Status { read, no_echo, unstable, not_cleaned, no_access, weld_or_fit
 enum class Surface { bare, coated_echo_to_echo, coated_single_echo };
 enum class Plate { hull, doubler };
 enum class Reduction { least_of_repeats, mean_of_repeats }; ///< how the repeats at a mark become one figure
+enum class Separator { comma, semicolon, tab };             ///< what stands between the cells of a file of readings
 
 /// One planned mark. Not read: `repeats` is empty (or holds rejected or queried figures) and status says why.
 struct Mark {

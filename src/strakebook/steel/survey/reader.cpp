@@ -94,6 +94,7 @@ Survey read_survey(const std::filesystem::path &file, const policy::Policy &poli
     fields(table, as_written);
     table.refuse_unknown_keys();
     take_readings(reading, as_written.readings, file.parent_path(), survey);
+    take_earlier(reading, file.parent_path(), survey);
     for (const auto &report : reading.afterwards)
       report(reading);
     resolve(reading, policy);

@@ -22,6 +22,12 @@ void Reading::unknown_word(const base::SourceSpan &span, std::string_view word, 
         near ? *near : std::string{});
 }
 
+base::Unit Reading::station_unit() const { return other_datum ? other_datum->unit : survey.datum.station_unit; }
+
+std::string_view Reading::stations_in() const {
+  return other_datum && other_datum->frame ? "frames" : base::name_of(station_unit());
+}
+
 std::string_view kind_words(const base::YamlNode &node) {
   using Kind = base::YamlNode::Kind;
   switch (node.kind) {

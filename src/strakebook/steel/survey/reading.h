@@ -20,6 +20,12 @@ struct Reference {
   base::SourceSpan span;
 };
 
+/// How the datum of another survey counts, while that survey's values are being read.
+struct OtherDatum {
+  base::Unit unit = base::Unit::metre;
+  std::optional<base::Length> frame; ///< where it counts frames: their spacing
+};
+
 /// What one run of the reader carries: where errors go, and what values further on depend on.
 struct Reading {
   base::Diagnostics &sink;
@@ -30,6 +36,10 @@ struct Reading {
       afterwards; ///< messages that need the marks, run when they have been read
   bool marks_complete =
       true; ///< false: readings were refused, so a mark that is missing need not be missing from them
+  std::optional<OtherDatum> other_datum = {}; ///< stations are counted so; else as survey.datum says
+
+  base::Unit station_unit() const; ///< of a datum that counts no frames
+  std::string_view stations_in() const; ///< "m", "ft", "frames"
 
   void error(base::Code code, const base::SourceSpan &span, std::string message, std::string expected = {},
              std::string write = {});

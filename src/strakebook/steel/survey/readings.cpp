@@ -99,8 +99,8 @@ void give_reasons(Reading &reading, const Reasoned &kind, const std::vector<Name
                   fmt::format("no mark {} {} in this set", name, kind.is), std::string(kind.written));
 }
 
-/// Reads the file a set names. Counts are compared only where every line was whole: a broken line is reported
-/// itself.
+} // namespace
+
 std::optional<TakenMarks> take_file(Reading &reading, const ReadingSet &set,
                                     const std::filesystem::path &folder, Survey &survey) {
   if (!set.form || !set.separator)
@@ -142,18 +142,17 @@ std::optional<TakenMarks> take_file(Reading &reading, const ReadingSet &set,
   return taken;
 }
 
-void put_in_order(Reading &reading, Survey &survey) {
+void put_in_order(Reading &reading, std::vector<Mark> &marks) {
   std::map<std::string_view, std::size_t> order;
-  for (std::size_t i = 0; i < survey.rows.size(); ++i)
-    order[survey.rows[i].id] = i;
+  for (const auto &row : reading.survey.rows)
+    order.emplace(row.id, order.size());
   const auto rank = [&](const Mark &mark) {
     const auto found = order.find(mark.row);
     return std::pair(found == order.end() ? order.size() : found->second, mark.station.value);
   };
-  std::stable_sort(survey.marks.begin(), survey.marks.end(),
-                   [&](const Mark &a, const Mark &b) { return rank(a) < rank(b); });
-  for (std::size_t i = 1; i < survey.marks.size(); ++i) {
-    const auto &first = survey.marks[i - 1], &mark = survey.marks[i];
+  std::stable_sort(marks.begin(), marks.end(), [&](const Mark &a, const Mark &b) { return rank(a) < rank(b); });
+  for (std::size_t i = 1; i < marks.size(); ++i) {
+    const auto &first = marks[i - 1], &mark = marks[i];
     if (first.row != mark.row || first.station.value != mark.station.value)
       continue;
     reading.error(Code::duplicate_mark, mark.span, fmt::format("mark {} is given twice", mark.id()),
@@ -161,8 +160,6 @@ void put_in_order(Reading &reading, Survey &survey) {
                               first.span.line));
   }
 }
-
-} // namespace
 
 void take_readings(Reading &reading, const std::vector<ReadingSet> &sets, const std::filesystem::path &folder,
                    Survey &survey) {
@@ -183,7 +180,7 @@ void take_readings(Reading &reading, const std::vector<ReadingSet> &sets, const 
     give_reasons(reading, query, set.queried, taken->marks);
     std::move(taken->marks.begin(), taken->marks.end(), std::back_inserter(survey.marks));
   }
-  put_in_order(reading, survey);
+  put_in_order(reading, survey.marks);
   reading.marks_complete = reading.sink.errors() == before && !sets.empty();
   for (auto &mark : survey.marks)
     for (const auto &doubler : survey.doublers)

@@ -13,7 +13,6 @@
 namespace strakebook::survey {
 
 enum class Form { grid, long_form };
-enum class Separator { comma, semicolon, tab };
 std::span<const Choice<Form>> choices_of(Form);
 std::span<const Choice<Separator>> choices_of(Separator);
 std::span<const Choice<Reduction>> choices_of(Reduction);
@@ -73,6 +72,16 @@ Mark blank_mark(const ReadingSet &);
 /// A station as it is written: a number of the datum's unit, or feet and inches where that is feet; reports and returns nullopt otherwise.
 std::optional<base::Measured> read_station(Reading &, std::string_view text, const base::SourceSpan &);
 base::SourceSpan span_of(const base::SourcePtr &, const base::CsvLine &, const base::CsvCell &);
+
+/// Reads the file that a set names, and records it in `survey.inputs`; reports and returns nullopt where it cannot be read. Counts
+/// are compared only where every line was whole: a broken line is reported itself.
+std::optional<TakenMarks> take_file(Reading &, const ReadingSet &, const std::filesystem::path &folder, Survey &survey);
+
+/// By the survey's rows, stations ascending; reports a mark given twice.
+void put_in_order(Reading &, std::vector<Mark> &);
+
+/// Reads the marks of every earlier survey, and reports one that is not earlier.
+void take_earlier(Reading &, const std::filesystem::path &folder, Survey &survey);
 
 /// Reads every set into `survey.marks` (rows in the survey's order, stations ascending), compares the
 /// declared counts, marks those on doublers, and records the files in `survey.inputs`.

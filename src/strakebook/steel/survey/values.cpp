@@ -32,7 +32,9 @@ std::string with_point(std::string text) {
   return text;
 }
 
-bool unit_needed(Rule rule) { return rule == Rule::unit_written || rule == Rule::unit_written_or_none; }
+bool unit_needed(Rule rule) {
+  return rule == Rule::unit_written || rule == Rule::unit_written_or_none || rule == Rule::position;
+}
 
 /// The value keeps its rule; `shown` is the text as written.
 bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
@@ -51,6 +53,8 @@ bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
 
 bool keeps(Reading &reading, const Node &node, Rule rule, const base::Measured &length) {
   const bool may_be_none = rule == Rule::depth || rule == Rule::unit_written_or_none;
+  if (rule == Rule::position)
+    return true;
   if (length.value < base::Length{} || (length.value == base::Length{} && !may_be_none)) {
     reading.error(Code::out_of_range, node.span, fmt::format("{} is not more than nothing", node.text),
                   may_be_none ? "0 or more" : "a length above 0");

@@ -22,6 +22,7 @@ enum class Rule {
   depth,        ///< 0 or more, and not beyond the thickest plate
   unit_written, ///< a length whose unit stands beside it
   unit_written_or_none, ///< the same, and 0 says that there is none
+  position,     ///< the same, either way of where it counts from
   source        ///< measured; told, WHO; document, WHICH
 };
 

@@ -26,6 +26,8 @@ STRAKEBOOK_CHOICES(Note::Kind, {"seen", Note::Kind::seen}, {"hammer", Note::Kind
 STRAKEBOOK_CHOICES(StatementKind, {"measured", StatementKind::measured}, {"seen", StatementKind::seen},
                    {"told", StatementKind::told}, {"inferred", StatementKind::inferred},
                    {"opinion", StatementKind::opinion})
+STRAKEBOOK_CHOICES(Counts, {"aft", Counts::aft}, {"forward", Counts::forward})
+STRAKEBOOK_CHOICES(StationsIn, {"m", StationsIn::metres}, {"ft", StationsIn::feet}, {"frames", StationsIn::frames})
 STRAKEBOOK_CHOICES(policy::Plating, {"bottom", policy::Plating::bottom}, {"side", policy::Plating::side},
                    {"bilge", policy::Plating::bilge})
 STRAKEBOOK_CHOICES(policy::CriterionKind, {"absolute", policy::CriterionKind::absolute},

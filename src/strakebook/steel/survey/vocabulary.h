@@ -24,6 +24,8 @@ std::span<const Choice<Surface>> choices_of(Surface);
 std::span<const Choice<Plate>> choices_of(Plate);
 std::span<const Choice<Note::Kind>> choices_of(Note::Kind);
 std::span<const Choice<StatementKind>> choices_of(StatementKind);
+std::span<const Choice<Counts>> choices_of(Counts);
+std::span<const Choice<StationsIn>> choices_of(StationsIn);
 std::span<const Choice<policy::Plating>> choices_of(policy::Plating);
 std::span<const Choice<policy::CriterionKind>>
     choices_of(policy::CriterionKind); ///< those a survey may write itself

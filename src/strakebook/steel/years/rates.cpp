@@ -1,0 +1,77 @@
+#include "strakebook/steel/years/rates.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/years/elapsed.h"
+
+namespace strakebook::years {
+
+using policy::product;
+using policy::square;
+
+namespace {
+
+double number(Fraction value) { return static_cast<double>(value.num) / static_cast<double>(value.den); }
+double number(Ratio value) { return static_cast<double>(value.num) / static_cast<double>(value.den); }
+Fraction squared(Fraction value) { return value * value; }
+Fraction inverse(Fraction positive) { return {positive.den, positive.num}; }
+Fraction minus(Fraction value) { return {-value.num, value.den}; }
+bool less(Fraction a, Fraction b) { return product(a.num, b.den) < product(b.num, a.den); }
+
+std::optional<base::Date> middle_of_year(const std::optional<survey::Fact> &built) {
+  if (!built || built->text.text.size() != 4) return std::nullopt;
+  return base::parse_date(built->text.text + "-07-01");
+}
+
+} // namespace
+
+Rate rate_since(std::string since, const Known &then, const Known &now, Ratio years, base::Decimal band) {
+  Rate rate{.since = std::move(since), .then = then.thickness, .lost = then.thickness - now.thickness, .years = years};
+  rate.per_year = policy::ratio(policy::fraction({rate.lost.nm(), 1}) * inverse(policy::fraction(years)));
+  rate.variance = then.variance + now.variance;
+  rate.spread = std::sqrt(number(rate.variance)) / number(years);
+  rate.upper = number(rate.per_year) + number(band.ratio()) * rate.spread;
+  return rate;
+}
+
+std::optional<Rate> rate_as_built(const survey::Survey &survey, const policy::Policy &policy, const survey::Zone &zone,
+                                  const Known &now) {
+  const Length nominal = zone.original.nominal.value;
+  const auto built = middle_of_year(survey.vessel.built);
+  const auto interval = assess::delivery(zone, policy, nominal).value_or(assess::Interval{});
+  if (assess::weak_basis(zone, policy) || !built || *built >= survey.report.inspected->value) return std::nullopt;
+  constexpr int of_equal_chance = 12; // the variance of an interval is its width squared over 12
+  const Known then{nominal, policy::lowest(square((interval.upper - interval.lower).nm()), of_equal_chance)};
+  return rate_since(base::iso(*built), then, now, years_between(*built, survey.report.inspected->value), policy.decision.band);
+}
+
+Change change_of(const Rate &rate, base::Decimal band) {
+  const Fraction doubt = squared(policy::fraction(band.ratio())) * rate.variance;
+  if (!less(doubt, {square(rate.lost.nm()), 1})) return Change::within_doubt;
+  return rate.lost > Length{} ? Change::lost : Change::grown;
+}
+
+Life life_to(const std::string &criterion, Length limit, Length judged, const Rate *rate) {
+  Life life{.criterion = criterion, .limit = limit, .margin = judged - limit};
+  if (rate == nullptr) return life;
+  const double left = static_cast<double>(std::max(life.margin, Length{}).nm());
+  const auto at = [&](double per_year) -> std::optional<double> {
+    if (left == 0) return std::optional<double>(0);
+    return per_year > 0 ? std::optional(left / per_year) : std::nullopt;
+  };
+  life.mean = at(number(rate->per_year));
+  life.upper = at(rate->upper);
+  return life;
+}
+
+assess::Verdict keeps(Length margin, const Rate &rate, Ratio horizon, base::Decimal band) {
+  const Fraction taken = policy::fraction(horizon) * policy::fraction(rate.per_year);
+  const Fraction over = Fraction{margin.nm(), 1} + minus(taken); // what the mean rate leaves above the limit
+  if (margin <= Length{} || over.num < 0) return assess::Verdict::falls_short;
+  const Fraction share = policy::fraction(horizon) * policy::fraction(band.ratio()) * inverse(policy::fraction(rate.years));
+  return less(squared(over), squared(share) * rate.variance) ? assess::Verdict::too_close : assess::Verdict::meets;
+}
+
+} // namespace strakebook::years

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "strakebook/steel/years/years.h"
+
+/// What the places of a zone say together.
+namespace strakebook::years {
+
+ZoneHistory zone_history(const assess::ZoneResult &zone, const History &history, base::Decimal band);
+
+/// nullopt: no place has a rate.
+std::optional<NextLook> next_look(const std::vector<ZoneHistory> &zones, bool any_rate, base::Date inspected,
+                                  const policy::YearsRule &rule);
+
+} // namespace strakebook::years
