@@ -1,19 +1,15 @@
 """Everything computed, in the shape of the program's own answer, lengths and shares as exact fractions."""
-from collections import Counter
 from fractions import Fraction
 
 from . import gauges as gauge_room
+from . import protection, robustness, unseen
+from .afloat import Afloat
 from .criteria import RULES, applied, in_use, judged, verdict
 from .ladder import extent, spacing, suggestion, too_few
 from .original import alive_range, read_original, share
-from .places import least, of_mark, of_pit
-
-
-def counted(marks):
-    status = Counter(m.status for m in marks)
-    rejected, read = status.pop("rejected", 0), status.pop("read", 0)
-    return {"planned": len(marks), "read": read, "used": sum(m.used for m in marks), "rejected": rejected,
-            "doubler": sum(m.status == "read" and m.on_doubler for m in marks), "not_read": dict(status)}
+from .places import counted, least, of_mark, of_pit
+from .works import Works
+from .years import History
 
 
 def mean(figures):
@@ -238,6 +234,14 @@ def retakes(survey, zone_of, policy):
     return [one for z, p in places for one in retake(z, p, policy)]
 
 
+def outlook(survey, policy, zones):
+    """What the marks imply beyond themselves."""
+    works = Works(survey, policy, zones)
+    return {"unseen": unseen.answer(survey, policy, zones), "years": History(survey, policy, zones).answer(),
+            "robustness": robustness.answer(policy, zones), "works": works.answer(), "afloat": Afloat(survey, policy, works).answer(),
+            "protection": protection.answer(survey, policy)}
+
+
 def assess(survey, policy, ways=frozenset()):
     """ways: names of open disagreements in which the program's way is computed instead of ours."""
     criteria, gauges = in_use(survey, policy), gauge_room.read_gauges(survey, policy)
@@ -251,4 +255,4 @@ def assess(survey, policy, ways=frozenset()):
         "workings": workings(survey, criteria, zones),
         "gauges": [gauge_room.answer(g, lowest_displayed([p for p in plate if p.gauge == name])) for name, g in gauges.items()],
         "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r]) for r in survey.rows],
-        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits]}
+        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits], **outlook(survey, policy, zones)}
