@@ -38,7 +38,7 @@ class ZoneAssessed:
         self.asked = [applied(c, zone, survey, self.original) for c in criteria]
         self.subjects = [p for p in (least(self.plate), least(self.pits)) if p]
         self.worst = min(self.subjects, key=lambda p: p.judged, default=None)
-        self.by = self.measured_by()
+        self.by, self.stood = self.measured_by(), {}
 
     def judge(self, criterion, place):
         return judged(criterion, self.zone, self.survey, self.original, place.judged, place.doubt)
@@ -55,8 +55,11 @@ class ZoneAssessed:
         return min(governing or live, key=lambda r: r["margin"], default={"criterion": None})["criterion"]
 
     def standing(self, place):
-        found = [c for c in self.criteria if c.id == self.by]
-        return {**self.judge(found[0], place), "band": place.doubt.band} if found else None
+        key = place.kind, place.name
+        if key not in self.stood:
+            found = [c for c in self.criteria if c.id == self.by]
+            self.stood[key] = {**self.judge(found[0], place), "band": place.doubt.band} if found else None
+        return self.stood[key]
 
     def share(self, place):
         return share(self.original, place.judged)

@@ -99,6 +99,13 @@ def lifetime(left, per_year):
     return float(left) / float(per_year) if per_year > 0 else None
 
 
+def limits(zone):
+    """Of the criteria that apply there."""
+    for c in zone.criteria:
+        if not why_not(c, zone.zone, zone.survey, zone.original):
+            yield c, limit_of(c, zone.zone, zone.survey)
+
+
 class PlaceCompared:
     def __init__(self, place, at, zone, found, history):
         """found: [(earlier, then)] with the latest first."""
@@ -108,7 +115,7 @@ class PlaceCompared:
         self.as_built = None if found else self.since_built()
         rates = [(k, r) for k, r in (("short", self.short), ("long", self.long), ("as-built", self.as_built)) if r]
         self.governs, self.rate = max(rates, key=lambda kr: kr[1].per_year, default=(None, None))
-        self.change = self.changed()
+        self.change, self.limits = self.changed(), history.limits[zone.zone.name]
 
     def of(self, earlier, then):
         return rate(then.remaining - self.place.judged, then.variance + self.place.doubt.variance, earlier.years, self.history.factor)
@@ -130,12 +137,6 @@ class PlaceCompared:
         beyond = lost**2 > self.history.factor**2 * (then.variance + self.place.doubt.variance)
         return ("lost" if lost > 0 else "grown") if beyond else "within-doubt"
 
-    def limits(self):
-        """Of the criteria that apply in its zone."""
-        for c in self.zone.criteria:
-            if not why_not(c, self.zone.zone, self.zone.survey, self.zone.original):
-                yield c, limit_of(c, self.zone.zone, self.zone.survey)
-
     def life_to(self, limit):
         left = self.place.judged - limit
         if self.rate is None or self.change == "grown":
@@ -143,12 +144,12 @@ class PlaceCompared:
         return lifetime(left, self.rate.per_year), lifetime(left, self.rate.upper)
 
     def lives(self):
-        for c, limit in self.limits():
+        for c, limit in self.limits:
             mean, upper = self.life_to(limit)
             yield {"criterion": c.id, "mean": mean, "upper": upper}
 
     def governing_limit(self):
-        return next((limit for c, limit in self.limits() if c.id == self.zone.by), None)
+        return next((limit for c, limit in self.limits if c.id == self.zone.by), None)
 
     def answer(self):
         return {"place": self.place.name,
@@ -171,6 +172,7 @@ class History:
         self.inspected = day(survey.inspected) if survey.inspected else None
         self.surveys = [Earlier(k, g, survey) for k, g in survey.given.get("earlier-surveys", {}).items()]
         self.since_built = self.years_since_built()
+        self.limits = {z.zone.name: list(limits(z)) for z in zones}
         self.places, self.unmatched = [], {"here": []}
         if self.surveys:
             self.compare()
