@@ -82,6 +82,7 @@ class Judged:
     found: list             # differences that nothing explains
     ways: tuple             # open disagreements that showed
     said: dict              # the program's answer
+    policy: object
 
 
 def judge(binary, root, path):
@@ -89,7 +90,7 @@ def judge(binary, root, path):
     policy = read_policy(layouts, survey.house)
     ours, theirs = assess(survey, policy), program_says(binary, layouts, path)
     if isinstance(theirs, str):
-        return Judged(ours, [("the program refused it", "", theirs)], (), {})
+        return Judged(ours, [("the program refused it", "", theirs)], (), {}, policy)
     found = list(differences(ours, theirs))
     ways = explained(survey, policy, theirs) if found else ()
-    return Judged(ours, [] if ways else found, ways, theirs)
+    return Judged(ours, [] if ways else found, ways, theirs, policy)

@@ -3,6 +3,7 @@
 E. J. Gumbel, Statistics of Extremes (1958); return period as total over block area (M. Shibata, J. Res. NIST 99, 327, 1994);
 L-moments: J. R. M. Hosking (1990). Goodness of fit: Anderson and Darling.
 """
+import random
 from fractions import Fraction
 from math import exp, log, pi, sqrt
 from statistics import NormalDist
@@ -34,7 +35,7 @@ def touched(zone, survey):
     return pi / 4 * sum(float(length(c))**2 for c in crystals) / 1e6 / float(zone.zone.area)
 
 
-def likely(depths):
+def likely(depths, halvings=200):
     """Maximum likelihood: the root of its one equation in beta, by halving."""
     n, mean, low_end = len(depths), sum(depths) / len(depths), min(depths)
 
@@ -42,7 +43,7 @@ def likely(depths):
         weights = [exp(-(x - low_end) / beta) for x in depths]
         return mean - sum(x * w for x, w in zip(depths, weights)) / sum(weights) - beta
     low, high = (max(depths) - low_end) / 1e4, mean - low_end + (max(depths) - low_end)
-    for _ in range(200):
+    for _ in range(halvings):
         middle = (low + high) / 2
         low, high = (middle, high) if off(middle) > 0 else (low, middle)
     beta = (low + high) / 2
@@ -62,9 +63,18 @@ def information(depths, mu, beta):
 
 def misfit(depths, mu, beta):
     """Anderson and Darling's A2."""
-    p = sorted(exp(-exp(-(x - mu) / beta)) for x in depths)
+    p = sorted(min(max(exp(-exp(-(x - mu) / beta)), 1e-300), 1 - 2**-53) for x in depths)
     n = len(p)
     return -n - sum((2 * i + 1) * (log(p[i]) + log(1 - p[n - 1 - i])) for i in range(n)) / n
+
+
+def probability(a2, n, draws=3000):
+    """Of a fit at least as bad as this, if the law holds: by drawing. It hangs on neither mu nor beta, as both are fitted anew."""
+    rng, worse = random.Random(n), 0
+    for _ in range(draws):
+        drawn = [-log(-log(rng.random())) for _ in range(n)]
+        worse += misfit(drawn, *likely(drawn, 45)) >= a2
+    return worse / draws
 
 
 def l_moments(depths):
