@@ -15,7 +15,7 @@ from .read_layout import percent
 EULER = 0.57721566490153286
 
 
-def gap(zone, survey):
+def gap(zone):
     """The longest stretch of a row without a used mark, from its first planned mark to its last."""
     found = []
     for row in zone.zone.rows:
@@ -26,13 +26,13 @@ def gap(zone, survey):
     return longest and {"row": longest[1], "from": longest[2], "to": longest[3], "length": longest[0]}
 
 
-def touched(zone, survey):
+def touched(marks, area, survey):
     """Share of the area that the readings used really took in."""
-    used = [m for m in zone.marks if m.used]
+    used = [m for m in marks if m.used]
     crystals = [survey.gauges[m.gauge].get("crystal") for m in used]
-    if zone.zone.area is None or not used or None in crystals:
+    if area is None or not used or None in crystals:
         return None
-    return pi / 4 * sum(float(length(c))**2 for c in crystals) / 1e6 / float(zone.zone.area)
+    return pi / 4 * sum(float(length(c))**2 for c in crystals) / 1e6 / float(area)
 
 
 def likely(depths, halvings=200):
@@ -93,7 +93,8 @@ def refused(depths, zone, period, rule):
         return "no-area"
     if min(depths) == max(depths):
         return "all-alike"
-    return "all-seen" if period <= 1 else None
+    # Blocks that fill the zone leave nothing to expect.
+    return "all-seen" if period <= len(depths) else None
 
 
 def expected(depths, zone, period, rule):
@@ -108,6 +109,7 @@ def expected(depths, zone, period, rule):
     return {"ml": {"mu": mu, "beta": beta, "se_mu": sqrt(var_mu), "se_beta": sqrt(var_beta), "cov": cov, "nll": nll},
             "lmoments": l_moments(depths), "fit": {"a2": misfit(depths, mu, beta)}, "period": period, "level": level, "se": se,
             "low": level - two * se, "high": level + two * se, "upper": level + one * se, "mode": mu + beta * log(float(period)),
+            "within": mu - beta * log(-log(confidence) / float(period)), "chance_deeper": 1 - (1 - 1 / float(period))**float(period),
             "beside_mean": float(sum(left) / len(left)) - level if left else None}
 
 
@@ -117,19 +119,27 @@ def blocks(zone, survey, rule):
         return None
     depths = [float(length(d)) for d in given["deepest"]]
     period = zone.zone.area / Fraction(given["block-m2"]) if zone.zone.area is not None else None
-    out = {"blocks": len(depths), "block_m2": Fraction(given["block-m2"]), "deepest_seen": max(length(d) for d in given["deepest"])}
+    seen = max(length(d) for d in given["deepest"])
+    deeper = [p for p in survey.pits if p.row in zone.zone.rows and p in zone.counted and p.depth > seen]
+    out = {"blocks": len(depths), "without_pits": depths.count(0), "block_m2": Fraction(given["block-m2"]), "deepest_seen": seen,
+           "deeper_pit": max(deeper, key=lambda p: p.depth).name if deeper else None}
     reason = refused(depths, zone, period, rule)
     if reason:
         return {**out, "refused": reason}
     return {**out, "refused": None, **expected(depths, zone, period, rule)}
 
 
-def zone_answer(zone, survey, rule):
-    count = counted(zone.marks)
-    return {"zone": zone.zone.name, "planned": count["planned"], "read": count["read"], "used": count["used"], "area_m2": zone.zone.area,
-            "used_per_m2": None if zone.zone.area is None else count["used"] / zone.zone.area, "touched_share": touched(zone, survey),
-            "largest_gap": gap(zone, survey), "pits": blocks(zone, survey, rule)}
+def coverage(marks, area, gap, touched):
+    count = counted(marks)
+    return {**{k: count[k] for k in ("planned", "read", "used")}, "area_m2": area,
+            "used_per_m2": None if area is None else count["used"] / area, "touched_share": touched, "largest_gap": gap}
 
 
 def answer(survey, policy, zones):
-    return {"zones": [zone_answer(z, survey, policy.given["unseen"]) for z in zones]}
+    rule, areas = policy.given["unseen"], [z.zone.area for z in zones]
+    area = None if None in areas else sum(areas)
+    gaps = [gap(z) for z in zones]
+    longest = max((g for g in gaps if g), key=lambda g: g["length"], default=None)
+    whole = coverage(survey.marks, area, longest, touched(survey.marks, area, survey))
+    return {"zones": [{"zone": z.zone.name, **coverage(z.marks, z.zone.area, g, touched(z.marks, z.zone.area, survey)), "pits": blocks(z, survey, rule)}
+                      for z, g in zip(zones, gaps)], "whole": whole}

@@ -4,20 +4,23 @@ Mild steel weighs 7.85 kg a square metre and millimetre (density 7850 kg/m3); th
 """
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import groupby
 from math import ceil, pi
 
+from .ladder import extent, suggestion, too_few
 from .lengths import length
+from .places import counted
 from .read_survey import read_reach
 
 
 @dataclass(frozen=True)
 class Run:
-    """Neighbouring planned marks of one row that do not meet their limit."""
+    """Neighbouring places of one row that do not meet their limit."""
     row: str
     kind: str
     start: Fraction
     end: Fraction
-    marks: tuple
+    places: tuple
 
 
 @dataclass(frozen=True)
@@ -39,32 +42,49 @@ class Area:
         return list(dict.fromkeys(r.row for r in self.runs))
 
 
-def runs_of(row, marks, standing):
-    """marks: planned, along the hull. Each end lies half-way to the next planned mark, or at the row's last one."""
-    out, at = [], 0
-    while at < len(marks):
-        kind, last = standing.get(marks[at].name), at
-        if kind in ("falls-short", "too-close"):
-            while last + 1 < len(marks) and standing.get(marks[last + 1].name) == kind:
-                last += 1
-            start = (marks[at - 1].at + marks[at].at) / 2 if at else marks[at].at
-            end = (marks[last].at + marks[last + 1].at) / 2 if last + 1 < len(marks) else marks[last].at
-            out.append(Run(row, kind, start, end, tuple(marks[at:last + 1])))
-        at = last + 1
+def runs_of(row, planned, places, kind):
+    """planned: where marks were planned. places: [(at, place, verdict)] that were judged.
+
+    Only a mark that is otherwise ends a run, half-way to it; where there is none, the row's last planned mark does. What a pit
+    of another kind keeps says nothing of the plate about it.
+    """
+    told = sorted((p for p in places if p[1].kind == "plate" or p[2] == kind), key=lambda p: p[0])
+    spots = [(at, list(group)) for at, group in groupby(told, key=lambda p: p[0])]
+    of = [any(v == kind for *_, v in group) for _, group in spots]
+    out, i = [], 0
+    while i < len(spots):
+        last = i
+        while last + 1 < len(spots) and of[last + 1] == of[i]:
+            last += 1
+        if of[i]:
+            first, end = spots[i][0], spots[last][0]
+            start = (spots[i - 1][0] + first) / 2 if i else min(planned + [first])
+            stop = (end + spots[last + 1][0]) / 2 if last + 1 < len(spots) else max(planned + [end])
+            out.append(Run(row, kind, start, stop, tuple(p for _, group in spots[i:last + 1] for _, p, v in group if v == kind)))
+        i = last + 1
     return out
 
 
 def gathered(zone, survey):
-    """Runs of adjoining rows of a zone that lie beside each other are one area."""
-    standing = {p.name: zone.standing(p)["verdict"] for p in zone.plate if zone.standing(p)}
+    """Runs of adjoining rows of a zone and side that lie beside each other are one area."""
+    along, order = positions(survey), {r: i for i, r in enumerate(survey.rows)}
     groups = []
-    order = {r: i for i, r in enumerate(survey.rows)}
     for row in zone.zone.rows:
-        for run in runs_of(row, [m for m in zone.marks if m.row == row], standing):
-            beside = [g for g in groups if any(abs(order[r.row] - order[row]) == 1 and r.kind == run.kind and r.start < run.end
-                                               and run.start < r.end for r in g)]
+        places = [(along[p.name], p, zone.standing(p)["verdict"]) for p in zone.plate + zone.pits if p.row == row and zone.standing(p)]
+        planned = [m.at for m in zone.marks if m.row == row]
+        for run in [r for kind in ("falls-short", "too-close") for r in runs_of(row, planned, places, kind)]:
+            beside = [g for g in groups if any(abs(order[r.row] - order[row]) == 1 and side(survey, r.row) == side(survey, row)
+                                               and r.kind == run.kind and r.start < run.end and run.start < r.end for r in g)]
             groups = [g for g in groups if g not in beside] + [[r for g in beside for r in g] + [run]]
     return [Area(zone, g[0].kind, tuple(sorted(g, key=lambda r: (order[r.row], r.start)))) for g in groups]
+
+
+def side(survey, row):
+    return survey.given["rows"][row]["side"]
+
+
+def positions(survey):
+    return {m.name: m.at for m in survey.marks} | {p.name: p.at for p in survey.pits}
 
 
 class Works:
@@ -87,8 +107,9 @@ class Works:
     def item(self, name, given):
         reach, action = self.reach(given), self.policy.given["actions"][given["action"]]
         sizes = [length(given[k]) for k in ("length", "breadth", "thickness") if k in given]
-        out = {"id": name, "plate_m2": None, "weight_kg": None, "removed_kg": None, "net_kg": None, "weld_m": None, "plugs": None,
-               "centre": sum(reach.ends) / 2000 if reach.ends else None}
+        lays = action["doubler"] == "yes" and {"length", "breadth", "plug-pitch"} <= given.keys()
+        out = {"id": name, "plate_m2": None, "weight_kg": None, "removed_kg": None, "net_kg": None, "weld_m": None, "plugs": self.plugs(given) if lays else None,
+               "centre": sum(reach.ends) / 2000 if reach.ends else None, "frame": self.frame(sum(reach.ends) / 2) if reach.ends else None}
         if len(sizes) < 3:
             return out
         along, across, thick = sizes
@@ -98,14 +119,13 @@ class Works:
         replaces = action["adds-steel"] == "yes" and action["doubler"] == "no"
         left = [p.judged for p in self.within(reach)]
         removed = square * float(sum(left) / len(left) * self.density) if replaces and left else None
-        return {**out, "plate_m2": square, "weight_kg": weight, "removed_kg": removed, "net_kg": weight - (removed or 0),
-                "weld_m": (2 * float(along + across) - (8 - 2 * pi) * radius) / 1000,
-                "plugs": self.plugs(given, along, across) if action["doubler"] == "yes" else None}
+        return {**out, "plate_m2": square, "weight_kg": weight, "removed_kg": removed, "net_kg": None if action["adds-steel"] != "yes" or (replaces and removed is None) else weight - (removed or 0),
+                "weld_m": (2 * float(along + across) - (8 - 2 * pi) * radius) / 1000}
 
-    def plugs(self, given, along, across):
+    def plugs(self, given):
+        along, across, pitch = (length(given[k]) for k in ("length", "breadth", "plug-pitch"))
         if min(along, across) <= length(self.rule["plugs-over"]):
             return None
-        pitch = length(given.get("plug-pitch", self.rule["plug-pitch"]))
         nx, ny = (max(ceil(side / pitch) - 1, 0) for side in (along, across))
         return {"along": nx, "across": ny, "count": nx * ny}
 
@@ -123,33 +143,54 @@ class Works:
         nearest = (2 * number + 1) // 2
         return {"frame": int(nearest), "off": at - (length(datum["frame-zero"]) + sign * nearest * spacing)}
 
-    def covered_by(self, area):
-        return [k for k, g in self.survey.given.get("steelwork", {}).items()
-                if any(self.reach(g).meets(r.row, r.start, r.end) for r in area.runs)]
+    def unread(self, area):
+        """Planned marks inside an area that say nothing of it."""
+        return sum(m.row == r.row and r.start <= m.at <= r.end and not m.used for r in area.runs for m in area.zone.marks)
+
+    def ladder(self, area):
+        """What the firm's ladder says of the area's own least place."""
+        zone, lowest = area.zone, self.lowest(area)
+        few, how_far = too_few(counted(zone.marks), self.policy), extent(zone.zone, zone.counted, self.policy)
+        places = [p.judged for p in zone.plate], lowest.judged, lowest.kind == "pit"
+        return suggestion(zone.zone, places, zone.original.highest, how_far, few, self.policy)["suggested"]
+
+    def uncovered(self, area):
+        """Places that neither a schedule item nor a recommendation reaches."""
+        along = positions(self.survey)
+        reaches = [self.reach(g) for which in ("steelwork", "recommendations") for g in self.survey.given.get(which, {}).values() if "at" in g]
+        return [p.name for r in area.runs for p in r.places if not any(reach.covers(p.row, along[p.name]) for reach in reaches)]
+
+    def covered_by(self, area, which="steelwork"):
+        return [k for k, g in self.survey.given.get(which, {}).items()
+                if "at" in g and any(self.reach(g).meets(r.row, r.start, r.end) for r in area.runs)]
 
     def lowest(self, area):
-        names = {m.name for r in area.runs for m in r.marks}
-        return min((p for p in area.zone.plate if p.name in names), key=lambda p: (p.judged, -p.doubt.square, p.order))
+        return min((p for r in area.runs for p in r.places), key=lambda p: p.judged)
 
     def area_answer(self, name, area):
         breadth, lowest = self.breadth(area), self.lowest(area)
         along = area.end - area.start
         return {"id": name, "zone": area.zone.zone.name, "rows": area.rows, "from": area.start, "to": area.end, "length": along,
                 "breadth": breadth, "area_m2": None if breadth is None else float(along * breadth) / 1e6, "least": lowest.judged,
-                "at": lowest.name, "kind": area.kind, "covered_by": self.covered_by(area),
+                "at": lowest.name, "kind": area.kind,
+                "places": [p.name for r in area.runs for p in r.places], "unseen": self.unread(area),
+                "ladder": self.ladder(area), "uncovered": self.uncovered(area), "covered_by": self.covered_by(area),
+                "recommended_by": self.covered_by(area, "recommendations"),
                 "frames": {"from": self.frame(area.start), "to": self.frame(area.end)}}
 
     def options(self):
         for name, area in self.areas.items():
             breadth = self.breadth(area)
-            if breadth is None:
+            if breadth is None or area.start == area.end:
                 continue
-            names = {m.name for r in area.runs for m in r.marks}
-            left = [p.judged for p in area.zone.plate if p.name in names]
+            # The plate is a rectangle: what comes off is all that was read within it.
+            left = [p.judged for p in area.zone.plate if p.row in area.rows and area.start <= p.order[1] <= area.end]
             items = self.survey.given.get("steelwork", {})
             thick = next((length(items[k]["thickness"]) for k in self.covered_by(area) if "thickness" in items[k]), area.zone.zone.original)
             square = float((area.end - area.start) * breadth) / 1e6
-            for kind, gone in (("insert", sum(left) / len(left)), ("overplate", Fraction(0))):
+            # What comes off is not known where nothing but pits was read.
+            removed = {"insert": sum(left) / len(left)} if left else {}
+            for kind, gone in {**removed, "overplate": Fraction(0)}.items():
                 yield {"area": name, "kind": kind, "thickness": thick, "net_kg": square * float((thick - gone) * self.density),
                        "centre": (area.start + area.end) / 2000}
 

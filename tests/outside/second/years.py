@@ -7,11 +7,11 @@ import csv
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
-from math import sqrt
+from math import inf, sqrt
 
 from .criteria import limit_of, why_not
 from .dates import day, months_later, years_between, years_later
-from .lengths import length
+from .lengths import length, up
 from .read_survey import SEPARATOR, cell, listed, plain
 
 STATION_UNIT = {"m": "m", "ft": "ft"}
@@ -103,7 +103,7 @@ def limits(zone):
     """Of the criteria that apply there."""
     for c in zone.criteria:
         if not why_not(c, zone.zone, zone.survey, zone.original):
-            yield c, limit_of(c, zone.zone, zone.survey)
+            yield c, up(limit_of(c, zone.zone, zone.survey))
 
 
 class PlaceCompared:
@@ -129,17 +129,18 @@ class PlaceCompared:
                     self.history.factor)
 
     def changed(self):
-        """By the latest survey that has the place."""
-        if not self.found:
-            return None
-        then = self.found[0][1]
+        """Beyond the doubt against any survey: what has grown against one of them is flagged, whatever the others say."""
+        changes = {self.change_since(then) for _, then in self.found}
+        return next((c for c in ("grown", "lost", "within-doubt") if c in changes), None)
+
+    def change_since(self, then):
         lost = then.remaining - self.place.judged
         beyond = lost**2 > self.history.factor**2 * (then.variance + self.place.doubt.variance)
         return ("lost" if lost > 0 else "grown") if beyond else "within-doubt"
 
     def life_to(self, limit):
         left = self.place.judged - limit
-        if self.rate is None or self.change == "grown":
+        if self.rate is None:
             return None, None
         return lifetime(left, self.rate.per_year), lifetime(left, self.rate.upper)
 
@@ -156,8 +157,12 @@ class PlaceCompared:
                 "earlier": [{"survey": e.name, "at": t.written, "position": t.at, "off": t.at - self.at, "remaining": t.remaining}
                             for e, t in self.found],
                 "remaining": self.place.judged, "short": self.short and self.short.answer, "long": self.long and self.long.answer,
-                "as_built": self.as_built and {"since": None, **self.as_built.answer}, "governs": self.governs, "change": self.change,
+                "as_built": self.as_built and {"since": self.history.built.isoformat(), **self.as_built.answer}, "governs": self.governs, "change": self.change,
                 "life": list(self.lives())}
+
+
+def endless(life):
+    return inf if life is None else life
 
 
 GRAVITY = ("falls-short", "too-close", "meets")
@@ -177,11 +182,15 @@ class History:
         if self.surveys:
             self.compare()
 
+    @property
+    def built(self):
+        """The middle of the year she was built in."""
+        year = plain(self.survey.given["vessel"].get("built"))
+        return date(int(year), 7, 1) if year and year.isdigit() else None
+
     def years_since_built(self):
-        built = plain(self.survey.given["vessel"].get("built"))
-        if not (built and built.isdigit() and self.inspected and date(int(built), 7, 1) < self.inspected):
-            return None
-        return years_between(date(int(built), 7, 1), self.inspected)
+        known = self.built and self.inspected and self.built < self.inspected
+        return years_between(self.built, self.inspected) if known else None
 
     def stations(self):
         at = {m.name: m.at for m in self.survey.marks}
@@ -197,7 +206,8 @@ class History:
             marks, left_marks = matched(plate, e.marks, self.radius)
             under, left_pits = matched(pits, e.pits, self.radius)
             met[e.name] = {**marks, **under}
-            self.unmatched[e.name] = [t.name for t in left_marks + left_pits]
+            rows = self.survey.rows
+            self.unmatched[e.name] = [t.name for t in sorted(left_marks, key=lambda t: (rows.index(t.row), e.sign * t.at)) + left_pits]
         for z in self.zones:
             for p in z.plate + z.pits:
                 found = [(e, met[e.name][p.name]) for e in newest if p.name in met[e.name]]
@@ -227,12 +237,14 @@ class History:
             return None
         ahead = years_between(self.inspected, horizon)
         judged = [(self.by_then(c, ahead), c) for c in met]
-        worst, at = min(judged, key=lambda vc: GRAVITY.index(vc[0]))
+        worst, at = min(judged, key=lambda vc: (GRAVITY.index(vc[0]), endless(vc[1].life_to(vc[1].governing_limit())[1])))
         return {"verdict": worst, "at": at.place.name, "limit_of": at.zone.by, "horizon": horizon.isoformat()}
 
     def by_then(self, c, ahead):
         """Will it keep its limit until then: at the upper rate, not even at the mean one, or too close to call."""
         mean, upper = c.life_to(c.governing_limit())
+        if c.place.judged <= c.governing_limit():
+            return "falls-short"
         if upper is None or upper >= ahead:
             return "meets"
         return "falls-short" if mean is not None and mean < ahead else "too-close"
@@ -240,9 +252,9 @@ class History:
     def next_look(self):
         lives = [(c.life_to(c.governing_limit())[1], c) for c in self.places if c.zone.by]
         shortest, at = min(((life, c) for life, c in lives if life is not None), key=lambda lc: lc[0], default=(None, None))
-        if at is None:
-            return None
         cap = months_later(self.inspected, self.cap)
+        if at is None:
+            return {"date": cap.isoformat(), "at": None, "capped": True}
         due = years_later(self.inspected, self.part * Fraction(shortest))
         return {"date": min(due, cap).isoformat(), "at": at.place.name, "capped": cap < due}
 
