@@ -1,7 +1,8 @@
 """Three answers that come to mind first, beside the program's: each is wrong on the safe-looking side, and the report has the right one.
 
-Station against station of the same number: domain practice is by true position. The mean of gains and losses; the deepest pit
-seen taken for the deepest there is: extreme values after Gumbel say how much deeper the whole area is likely to go.
+Station against station of the same number, whatever either counts from; the mean of gains and losses; the deepest pit seen taken
+for the deepest there is. API 570, 7.1 asks for the rate at the same place; extreme values after Gumbel say how much deeper the whole
+area is likely to go.
 """
 import json
 import re

@@ -14,11 +14,10 @@ def percent_of(given, key):
 
 def litres(scheme):
     """V = A DFT / (10 VS%), and the loss divides; A in m2, film in um."""
-    if not {"area-m2", "dry-film", "solids-percent"} <= scheme.keys():
+    if not {"area-m2", "dry-film", "solids-percent", "loss-percent"} <= scheme.keys():
         return None
     film = length(scheme["dry-film"]) * 1000
-    lost = percent_of(scheme, "loss-percent") if "loss-percent" in scheme else Fraction(0)
-    return float(Fraction(scheme["area-m2"]) * film / (10 * Fraction(scheme["solids-percent"])) / (1 - lost))
+    return float(Fraction(scheme["area-m2"]) * film / (10 * Fraction(scheme["solids-percent"])) / (1 - percent_of(scheme, "loss-percent")))
 
 
 def anodes(plan, rule):
@@ -30,14 +29,15 @@ def anodes(plan, rule):
 
 
 def beam_over_all(survey, policy, plan):
-    """With anodes on both sides, and the thickest plate that is laid over on each side."""
+    """With anodes on both sides, and the thickest plate that is laid over on each. Plate under the bottom makes nobody wider."""
     given, beam = survey.given, length(plain(survey.given["vessel"]["beam"]))
     zone_of, thickest = {r: row["zone"] for r, row in given["rows"].items()}, {}
+    under = {z.name for z in survey.zones if z.plating == "bottom"}
     for item in given.get("steelwork", {}).values():
         if policy.given["actions"][item["action"]]["doubler"] == "yes" and "thickness" in item:
             for row in read_reach(item["at"], zone_of, given["datum"]["station-unit"]).rows:
                 side = given["rows"][row]["side"]
-                if side != "centre":
+                if side != "centre" and zone_of[row] not in under:
                     thickest[side] = max(thickest.get(side, 0), length(item["thickness"]))
     if "stands-out" not in plan and not thickest:
         return None
