@@ -258,4 +258,5 @@ def assess(survey, policy, ways=frozenset()):
         "workings": workings(survey, criteria, zones),
         "gauges": [gauge_room.answer(g, lowest_displayed([p for p in plate if p.gauge == name])) for name, g in gauges.items()],
         "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r]) for r in survey.rows],
-        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits], **outlook(survey, policy, zones)}
+        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits],
+        **outlook(survey, policy, zones)}

@@ -105,9 +105,9 @@ class Maker(Implied):
                 + self.maybe(0.3, f", spacing: {self.pick(('99.999999', '100', '400'))} mm") + "}\n")
 
     def rows(self):
-        names = [side + strake for strake in ("W", "M", "C7") for side in "PS"]
+        names = [side + strake for strake in ("W", "M", "C7") for side in "PS"] + ["BC"]
         self.row = {n: self.pick(list(self.zone)) for n in self.rng.sample(names, self.rng.randint(1, 5))}
-        side = {"P": "port", "S": "starboard"}
+        side = {"P": "port", "S": "starboard", "B": "centre"}
         return "rows:\n" + "".join(f"  {n}: {{zone: {z}, side: {side[n[0]]}, name: line {n}{self.breadths()}}}\n" for n, z in self.row.items())
 
     def deciding(self, zone):

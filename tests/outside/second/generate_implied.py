@@ -43,7 +43,7 @@ class Implied:
     def frames(self):
         if not self.chance(0.7):
             return ""
-        return (f"  frame-zero: {self.pick(('0.25', '17.5', '0.6', '0.01'))} m\n"
+        return (f"  frame-zero: {self.pick(('0', '0.25', '17.5', '0.6'))} m\n"
                 f"  frames-run: {self.pick(('with stations', 'against stations'))}\n")
 
     def along(self):
@@ -66,7 +66,7 @@ class Implied:
         for i in range(1, self.pick((1, 1, 2, 3, 4))):
             action = self.pick(("insert", "insert", "overplate", "overplate", "pad weld", "weld build-up", "clean and recoat"))
             sizes = {"length": ("300 mm", "2.4 m", "8.2 m", "600 mm", "601 mm"), "breadth": ("450 mm", "300 mm", "350 mm", "351 mm", "1.2 m"),
-                     "thickness": ("4", "5", "6", "3.5", "1/4 in"), "radius": ("20 mm", "50 mm", "75 mm"), "plug-pitch": ("300 mm", "250 mm"),
+                     "thickness": ("4", "5", "6", "3.5", "1/4 in"), "radius": ("0 mm", "50 mm", "75 mm"), "plug-pitch": ("300 mm", "250 mm"),
                      "lap-width": ("40 mm", "20 mm")}
             given = "".join(f", {k}: {self.pick(v)}" for k, v in sizes.items() if self.chance(0.85))
             out += f"  S{i}: {{action: {action}, at: \"{self.place()}\"{given}}}\n"

@@ -66,14 +66,14 @@ def runs_of(row, planned, places, kind):
 
 
 def gathered(zone, survey):
-    """Runs of adjoining rows of a zone and side that lie beside each other are one area."""
+    """Runs of adjoining rows of a zone that lie beside each other are one area; port and starboard do not adjoin."""
     along, order = positions(survey), {r: i for i, r in enumerate(survey.rows)}
     groups = []
     for row in zone.zone.rows:
         places = [(along[p.name], p, zone.standing(p)["verdict"]) for p in zone.plate + zone.pits if p.row == row and zone.standing(p)]
         planned = [m.at for m in zone.marks if m.row == row]
         for run in [r for kind in ("falls-short", "too-close") for r in runs_of(row, planned, places, kind)]:
-            beside = [g for g in groups if any(abs(order[r.row] - order[row]) == 1 and side(survey, r.row) == side(survey, row)
+            beside = [g for g in groups if any(abs(order[r.row] - order[row]) == 1 and {side(survey, r.row), side(survey, row)} != {"port", "starboard"}
                                                and r.kind == run.kind and r.start < run.end and run.start < r.end for r in g)]
             groups = [g for g in groups if g not in beside] + [[r for g in beside for r in g] + [run]]
     return [Area(zone, g[0].kind, tuple(sorted(g, key=lambda r: (order[r.row], r.start)))) for g in groups]
