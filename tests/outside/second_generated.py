@@ -22,14 +22,17 @@ KINDS = {"verdict": ("meets", "too-close", "falls-short", "not-applicable"), "ba
          "rung": ("unsafe", "thin", "low", "reduced", "sound"), "suggests_extensive": (True, False), "departs": (True, False),
          "spot_check": (True, False), "substantial": (True, False), "indicative": (True, False), "checked": (True,),
          "reduce": ("least of repeats", "mean of repeats"), "reading": ("floor-times-b", "local-wear", "local-wear-under-floor"),
-         "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected")}
+         "floored": (True, False), "left_out": (*STATUS, "doubler", "rejected"),
+         "change": ("lost", "within-doubt", "grown"), "governs": ("short", "long", "as-built", True), "capped": (True, False),
+         "refused": ("few-blocks", "blocks-without-pits", "no-area", "all-alike", "all-seen", None), "by": ("bow", "stern", "even"),
+         "kind": ("falls-short", "too-close", "insert", "overplate"), "limit": (True, False), "original": (True, False), "unworn": (True, False)}
 
 
 def kinds(value):
     """How often each answer that can come out came out."""
     if isinstance(value, dict):
         for key, inner in value.items():
-            if key in KINDS:
+            if key in KINDS and not isinstance(inner, (dict, list)):
                 yield key, inner
             yield from kinds(inner)
     elif isinstance(value, list):

@@ -1,19 +1,15 @@
 """Everything computed, in the shape of the program's own answer, lengths and shares as exact fractions."""
-from collections import Counter
 from fractions import Fraction
 
 from . import gauges as gauge_room
+from . import protection, robustness, unseen
+from .afloat import Afloat
 from .criteria import RULES, applied, in_use, judged, verdict
 from .ladder import extent, spacing, suggestion, too_few
 from .original import alive_range, read_original, share
-from .places import least, of_mark, of_pit
-
-
-def counted(marks):
-    status = Counter(m.status for m in marks)
-    rejected, read = status.pop("rejected", 0), status.pop("read", 0)
-    return {"planned": len(marks), "read": read, "used": sum(m.used for m in marks), "rejected": rejected,
-            "doubler": sum(m.status == "read" and m.on_doubler for m in marks), "not_read": dict(status)}
+from .places import counted, least, of_mark, of_pit
+from .works import Works
+from .years import History
 
 
 def mean(figures):
@@ -42,7 +38,7 @@ class ZoneAssessed:
         self.asked = [applied(c, zone, survey, self.original) for c in criteria]
         self.subjects = [p for p in (least(self.plate), least(self.pits)) if p]
         self.worst = min(self.subjects, key=lambda p: p.judged, default=None)
-        self.by = self.measured_by()
+        self.by, self.stood = self.measured_by(), {}
 
     def judge(self, criterion, place):
         return judged(criterion, self.zone, self.survey, self.original, place.judged, place.doubt)
@@ -59,8 +55,11 @@ class ZoneAssessed:
         return min(governing or live, key=lambda r: r["margin"], default={"criterion": None})["criterion"]
 
     def standing(self, place):
-        found = [c for c in self.criteria if c.id == self.by]
-        return {**self.judge(found[0], place), "band": place.doubt.band} if found else None
+        key = place.kind, place.name
+        if key not in self.stood:
+            found = [c for c in self.criteria if c.id == self.by]
+            self.stood[key] = {**self.judge(found[0], place), "band": place.doubt.band} if found else None
+        return self.stood[key]
 
     def share(self, place):
         return share(self.original, place.judged)
@@ -238,6 +237,14 @@ def retakes(survey, zone_of, policy):
     return [one for z, p in places for one in retake(z, p, policy)]
 
 
+def outlook(survey, policy, zones, ways):
+    """What the marks imply beyond themselves."""
+    works = Works(survey, policy, zones)
+    return {"unseen": unseen.answer(survey, policy, zones, ways), "years": History(survey, policy, zones).answer(),
+            "robustness": robustness.answer(policy, zones), "works": works.answer(), "afloat": Afloat(survey, policy, works).answer(),
+            "protection": protection.answer(survey, policy)}
+
+
 def assess(survey, policy, ways=frozenset()):
     """ways: names of open disagreements in which the program's way is computed instead of ours."""
     criteria, gauges = in_use(survey, policy), gauge_room.read_gauges(survey, policy)
@@ -251,4 +258,5 @@ def assess(survey, policy, ways=frozenset()):
         "workings": workings(survey, criteria, zones),
         "gauges": [gauge_room.answer(g, lowest_displayed([p for p in plate if p.gauge == name])) for name, g in gauges.items()],
         "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r]) for r in survey.rows],
-        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits]}
+        "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits],
+        **outlook(survey, policy, zones, ways)}

@@ -8,6 +8,7 @@ from fractions import Fraction
 from types import SimpleNamespace
 
 from .criteria import rule_minimum
+from .generate_implied import Implied
 from .lengths import NANOMETRE, length, root_up, up
 from .doubt import doubt_of
 from .original import spans
@@ -31,12 +32,13 @@ def decimal(value):
     return f"{whole}.{part:06d}".rstrip("0").rstrip(".") or "0"
 
 
-class Maker:
+class Maker(Implied):
     """One survey; every choice comes from its seed."""
 
     def __init__(self, seed, policy, house):
         self.rng, self.policy, self.house = random.Random(seed), policy, house
         self.pick, self.files = self.rng.choice, {}
+        self.read, self.pits_at = {}, []    # (row, mm along) -> least figure in mm, or nothing
 
     def chance(self, p):
         return self.rng.random() < p
@@ -53,7 +55,8 @@ class Maker:
                 f"  frame-spacing: {decimal(self.hull.spacing)} mm\n"
                 + ("  wing-voids: yes\n" if self.hull.wing_voids else self.maybe(0.5, "  wing-voids: no\n"))
                 + self.maybe(0.5, f"  carries: {self.pick(('passengers', 'cargo'))}\n") + self.maybe(0.5, "  light-scantlings: yes\n")
-                + self.maybe(0.3, "  waterline-length: {value: 17.3 m, source: 'told, owner'}\n"))
+                + self.maybe(0.3, "  waterline-length: {value: 17.3 m, source: 'told, owner'}\n")
+                + self.maybe(0.6, f"  built: {self.pick((1984, 2019))}\n"))
 
     def gauges(self):
         self.gauge = [f"g{i}" for i in range(self.rng.randint(1, 3))]
@@ -68,7 +71,7 @@ class Maker:
             shown = [self.pick(SHOWN) for _ in range(2)] if self.chance(0.3) else ["5.0", "5.0"]
             checks = "".join(f", {when}: {s}" for when, s in zip(("before", "after"), shown) if s)
             wrong = self.maybe(0.06, ", velocity: 5920 m/s, true-velocity: 5850, true-velocity-basis: a block of the plate")
-            out += f"  {name}: {{{doubt}, block: 5.0{checks}{wrong}}}\n"
+            out += f"  {name}: {{{doubt}, block: 5.0{checks}{wrong}{self.maybe(0.6, ', crystal: 13 mm')}}}\n"
         return out
 
     def criteria(self):
@@ -93,7 +96,7 @@ class Maker:
             out += (f"  Z{i}:\n    name: zone {i}\n    plating: {z.plating}\n    original: {z.original}\n"
                     f"    basis: {self.pick(list(self.policy.weak))}\n    source: {self.pick(('measured', 'told, owner'))}\n"
                     + (f"    tolerance: [{', '.join(z.tolerances)}]\n" if z.tolerances else "") + self.maybe(0.4, "    assumption: Sheltered, so unwasted.\n")
-                    + self.maybe(0.9, f"    area-m2: {self.pick(('0.5', '3', '9.25', '40'))}\n") + self.maybe(0.5, self.pitting()))
+                    + self.maybe(0.9, f"    area-m2: {self.pick(('0.5', '3', '9.25', '40'))}\n") + self.maybe(0.5, self.pitting()) + self.block_lines(z))
         return out
 
     def pitting(self):
@@ -102,10 +105,10 @@ class Maker:
                 + self.maybe(0.3, f", spacing: {self.pick(('99.999999', '100', '400'))} mm") + "}\n")
 
     def rows(self):
-        names = [side + strake for strake in ("W", "M", "C7") for side in "PS"]
+        names = [side + strake for strake in ("W", "M", "C7") for side in "PS"] + ["BC"]
         self.row = {n: self.pick(list(self.zone)) for n in self.rng.sample(names, self.rng.randint(1, 5))}
-        side = {"P": "port", "S": "starboard"}
-        return "rows:\n" + "".join(f"  {n}: {{zone: {z}, side: {side[n[0]]}, name: line {n}}}\n" for n, z in self.row.items())
+        side = {"P": "port", "S": "starboard", "B": "centre"}
+        return "rows:\n" + "".join(f"  {n}: {{zone: {z}, side: {side[n[0]]}, name: line {n}{self.breadths()}}}\n" for n, z in self.row.items())
 
     def deciding(self, zone):
         """Lengths at which something about this zone is decided."""
@@ -125,11 +128,13 @@ class Maker:
         return max(Fraction(1, 10), at + edge + self.pick((-1, 0, 0, 1)) * NANOMETRE)
 
     def cell(self, row, gauge, unit):
+        self.least = None
         if self.chance(0.12):
             return self.pick(STATUS)
         times = range(self.pick((1, 1, 2, 3)))
         if unit == "mm":
-            text = [decimal(self.figure(self.zone[self.row[row]], self.u[gauge]**2)) for _ in times]
+            figures = [self.figure(self.zone[self.row[row]], self.u[gauge]**2) for _ in times]
+            text, self.least = [decimal(f) for f in figures], min(figures)
         else:  # hundred-thousandths of an inch are whole nanometres
             text = [f"0.{f:05d}" if unit == "in" else f"{f / 100:.2f}" for f in (self.rng.randint(10000, 48000) for _ in times)]
         return " ".join(text) + self.maybe(0.06, " rejected")
@@ -143,7 +148,12 @@ class Maker:
     def reading_set(self, number, rows):
         gauge, unit = self.pick(list(self.gauge)), self.pick(("mm", "mm", "mm", "mm", "in", "thou"))
         stations = self.stations(number)
-        table = {s: {r: self.cell(r, gauge, unit) for r in rows} for s in stations}
+        table = {}
+        for s in stations:
+            table[s] = {}
+            for r in rows:
+                table[s][r] = self.cell(r, gauge, unit)
+                self.read[r, length(s, "m")] = self.least
         form = self.pick((self.inline, self.grid, self.long))(number, rows, table, unit)
         gone = {f"{r} {s}": "wet" for s, line in table.items() for r, c in line.items() if c.endswith("rejected")}
         rejected = ", rejected: {" + ", ".join(f"{k}: {v}" for k, v in gone.items()) + "}" if gone else ""
@@ -184,6 +194,7 @@ class Maker:
             more = self.maybe(0.7, ", gauge: depth") + self.maybe(0.5, self.pick((", face: outside", ", face: inside")))
             more += self.maybe(0.2, ", per-m2: 4, share-percent: 6")
             place = f"{row} {self.rng.randint(0, 500) / 100 if self.chance(0.7) else self.pick((1, 1.05, 1.1)):g}"
+            self.pits_at.append((row, length(place.split()[1], "m")))
             out += f"  P{i}: {{at: {place}, adjacent: {decimal(left + depth)}, depth: {decimal(depth)}{more}}}\n"
         return "pits:\n" + out if out else ""
 
@@ -204,9 +215,11 @@ class Maker:
         return "decisions:\n" + out if out else ""
 
     def text(self):
-        head = f"strakebook: 1\nhouse: {self.house}\nreport: {{number: SECOND, issue: 1, state: draft}}\n"
-        head += "datum: {from: fore face of stem, towards: aft, station-unit: m}\n"
-        parts = (self.vessel, self.gauges, self.criteria, self.zones, self.rows, self.readings, self.pits, self.doublers, self.decisions)
+        head = f"strakebook: 1\nhouse: {self.house}\nreport: {{number: SECOND, issue: 1, state: draft, inspected: 2026-10-14}}\n"
+        self.counts_forward = self.chance(0.3)
+        head += f"datum:\n  from: an end\n  towards: {'forward' if self.counts_forward else 'aft'}\n  station-unit: m\n{self.frames()}"
+        parts = (self.vessel, self.gauges, self.criteria, self.zones, self.rows, self.readings, self.pits, self.doublers, self.decisions,
+                 self.steelwork, self.coating, self.afloat, self.earlier_surveys, self.answered)
         return head + "".join(part() for part in parts)
 
 

@@ -1,10 +1,18 @@
 """Where steel was measured: what was displayed there, what is judged, and with what doubt."""
 import re
+from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
 
 from .doubt import Doubt
 from .gauges import beside
+
+
+def counted(marks):
+    status = Counter(m.status for m in marks)
+    rejected, read = status.pop("rejected", 0), status.pop("read", 0)
+    return {"planned": len(marks), "read": read, "used": sum(m.used for m in marks), "rejected": rejected,
+            "doubler": sum(m.status == "read" and m.on_doubler for m in marks), "not_read": dict(status)}
 
 
 @dataclass(frozen=True)

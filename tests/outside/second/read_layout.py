@@ -82,6 +82,7 @@ class Policy:
     retake_within: Fraction
     repeat_spread: Fraction
     single_echo: dict       # least, most: steel that an echo counts for a film, in films
+    given: dict             # all of it, every scalar as text
 
 
 def rung(name, given):
@@ -114,4 +115,5 @@ def read_policy(layouts, house):
         least_marks=int(opinion["least-marks"]), least_read=percent(opinion["least-read"]),
         spot_per_m2=Fraction(checks["spot-check-per-m2"]), block_agreement=length(checks["block-agreement"]),
         retake_within=length(checks["retake-within"]), repeat_spread=length(checks["repeat-spread"]),
-        single_echo={k: Fraction(checks["single-echo-factor"][k]) for k in ("least", "most")})
+        single_echo={k: Fraction(checks["single-echo-factor"][k]) for k in ("least", "most")},
+        given=p)

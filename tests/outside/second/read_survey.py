@@ -102,6 +102,8 @@ class Survey:
     pits: tuple
     house_criteria: tuple
     own_criteria: dict
+    given: dict             # the file, every scalar as text
+    folder: Path
 
 
 def plain(value):
@@ -112,16 +114,28 @@ def listed(value):
     return tuple(value) if isinstance(value, list) else (value,) if value else ()
 
 
-def covers(place, zone_of, unit):
-    """'PW 4 to 13', 'PW, PC', 'zone W', 'whole shell': a function of row and place along the hull."""
+@dataclass(frozen=True)
+class Reach:
+    rows: tuple
+    ends: tuple             # (from, to) along the hull; empty: the whole length
+
+    def covers(self, row, at):
+        return row in self.rows and (not self.ends or self.ends[0] <= at <= self.ends[1])
+
+    def meets(self, row, start, end):
+        """Whether it has a place in common with a stretch of a row; ends belong to it."""
+        return row in self.rows and (not self.ends or (self.ends[0] <= end and start <= self.ends[1]))
+
+
+def read_reach(place, zone_of, unit):
+    """'PW 4 to 13', 'PW, PC', 'zone W', 'whole shell'."""
     if place == "whole shell":
-        return lambda row, at: True
+        return Reach(tuple(zone_of), ())
     if place.startswith("zone "):
-        return lambda row, at: zone_of[row] == place[5:]
+        return Reach(tuple(r for r, z in zone_of.items() if z == place[5:]), ())
     names, _, stretch = re.fullmatch(r"([A-Z]+[0-9]*(, *[A-Z]+[0-9]*)*) ?(.*)", place).groups()
-    wanted = {n.strip() for n in names.split(",")}
     ends = [length(end, unit) for end in stretch.split(" to ")] if stretch else []
-    return lambda row, at: row in wanted and (not ends or ends[0] <= at <= ends[-1])
+    return Reach(tuple(n.strip() for n in names.split(",")), (ends[0], ends[-1]) if ends else ())
 
 
 def cell(text, unit):
@@ -211,10 +225,10 @@ def read_survey(path):
     given = load(path)
     rows, vessel, unit = list(given["rows"]), given["vessel"], given["datum"]["station-unit"]
     zone_of = {r: row["zone"] for r, row in given["rows"].items()}
-    plates = {name: covers(d["over"], zone_of, unit) for name, d in given.get("doublers", {}).items()}
+    plates = {name: read_reach(d["over"], zone_of, unit) for name, d in given.get("doublers", {}).items()}
 
     def doubled(row, at):
-        return next((name for name, over in plates.items() if over(row, at)), None)
+        return next((name for name, over in plates.items() if over.covers(row, at)), None)
 
     def size(key):
         return length(plain(vessel[key])) if key in vessel else None
@@ -222,4 +236,5 @@ def read_survey(path):
     return Survey(given["house"], given["report"].get("inspected"), size("length"), size("draught"), size("frame-spacing"),
                   size("waterline-length"), plain(vessel.get("wing-voids")) == "yes", declared(vessel), told(vessel),
                   given.get("gauges", {}), tuple(read_zones(given)), tuple(rows), read_marks(given, path.parent, rows, doubled, unit),
-                  tuple(read_pits(given, doubled, unit)), tuple(given.get("criteria", {})), given.get("own-criteria", {}))
+                  tuple(read_pits(given, doubled, unit)), tuple(given.get("criteria", {})), given.get("own-criteria", {}),
+                  given, path.parent)
