@@ -98,7 +98,7 @@ TEST_CASE("a layout adds values to try, and takes none away") {
 
 TEST_CASE("the doubt as it is must be among those tried") {
   const test::Layouts layouts;
-  layouts.change("base/robustness.yaml", "['0.5', '1', '2']", "['0.5', '2']");
+  layouts.change("base/outlook.yaml", "['0.5', '1', '2']", "['0.5', '2']");
   Diagnostics sink;
   CHECK_FALSE(layouts.read("base", sink));
   test::check_only(sink, Code::out_of_range, "1 among them");

@@ -45,7 +45,7 @@ TEST_CASE("nothing is divided by nothing") {
   refused("policy: {afloat: {source: ours, waters: {fresh: '0'}}}", Code::out_of_range, "more than 0");
   refused("policy: {protection: {source: ours, utilisation: '0.00'}}", Code::out_of_range, "more than 0");
   const test::Layouts layouts;
-  layouts.change("base/protection.yaml", "utilisation: '0.90'", "utilisation: '1.10'");
+  layouts.change("base/outlook.yaml", "utilisation: '0.90'", "utilisation: '1.10'");
   base::Diagnostics sink;
   CHECK_FALSE(layouts.read("base", sink));
   test::check_only(sink, Code::out_of_range, "1 at most");

@@ -48,9 +48,9 @@ namespace strakebook::base {
   X(doubt_unclear, "SB0421", "a gauge's doubt, or a part of it, is given in two ways or in none")                      \
   X(velocity_unclear, "SB0422", "a true velocity without the velocity that was set, or without its basis")             \
   X(coating_unused, "SB0423", "a coating thickness that no reading of its set needs")                                  \
-  X(pit_count, "SB0425", "a declared count of pits that is not the number listed")                                      \
+  X(pit_count, "SB0425", "a declared count of pits that is not the number listed")                                     \
   X(pits_unmeasured, "SB0426", "pitting over the share of area, and fewer pits measured than it asks for")             \
-  X(doubler_figures, "SB0430", "readings of a doubler that disagree with each other or with its declared thickness")    \
+  X(doubler_figures, "SB0430", "readings of a doubler that disagree with each other or with its declared thickness")   \
   X(digits_swapped, "SB0431", "a reading that would fit its neighbours with two digits exchanged")                     \
   X(mirror_differs, "SB0432", "a reading far from the same place on the other side")                                   \
   X(readings_repeated, "SB0433", "the same run of readings in two places")                                             \
@@ -75,15 +75,12 @@ namespace strakebook::base {
   X(dates_disagree, "SB0517", "days or issues that are not in their order")                                            \
   X(answer_to_nothing, "SB0518", "an answer to a conflict in a zone that has none")                                    \
   X(reason_length, "SB0519", "a reason on page one of too few or too many sentences")                                  \
-  X(pit_blocks_count, "SB0550", "a declared count of blocks that is not the number of depths listed")                   \
-  X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
-  X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                 \
-  X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it")  \
-  X(little_freeboard, "SB0540", "less freeboard, or height of an opening, than the house asks, after the steel is added")   \
-  X(afloat_inputs, "SB0541", "steel is added, and what floating is reckoned from is not all given")                    \
-  X(anode_metal, "SB0542", "a metal of anodes that does not suit the water")                                           \
-  X(too_wide, "SB0543", "what stands out from her sides makes her too wide to pass")                                   \
-  X(anodes_unworn, "SB0544", "anodes that have not worn, and nothing said of it")                                      \
+  X(earlier_not_before, "SB0520", "an earlier survey that is not earlier, or whose years cannot be counted")           \
+  X(earlier_datum, "SB0521", "an earlier survey's datum that does not fix its places")                                 \
+  X(earlier_apart, "SB0522", "an earlier survey that has no place in common with this one")                            \
+  X(place_grown, "SB0523", "a place thicker than an earlier survey had it, beyond the doubt of both")                  \
+  X(next_look_late, "SB0524", "a next survey later than the life that is left allows")                                 \
+  X(earlier_beyond, "SB0525", "places of an earlier survey that would lie off the hull")                               \
   X(area_uncovered, "SB0530", "places that do not meet their limit and that nothing recommended covers")               \
   X(round_bilge, "SB0531", "a doubler on a round bilge, or on one whose form is not said")                             \
   X(thin_under_lap, "SB0532", "a doubler laid on plate that is too thin to take its lap")                              \
@@ -94,12 +91,15 @@ namespace strakebook::base {
   X(plate_too_thin, "SB0537", "new plate thinner than the least")                                                      \
   X(plugs_missing, "SB0538", "a broad doubler without plug welds, or with plugs too far apart")                        \
   X(plate_unmeasured, "SB0539", "plate in the schedule whose length, breadth or thickness is not given")               \
-  X(earlier_not_before, "SB0520", "an earlier survey that is not earlier, or whose years cannot be counted")            \
-  X(earlier_datum, "SB0521", "an earlier survey's datum that does not fix its places")                                 \
-  X(earlier_apart, "SB0522", "an earlier survey that has no place in common with this one")                            \
-  X(place_grown, "SB0523", "a place thicker than an earlier survey had it, beyond the doubt of both")                  \
-  X(next_look_late, "SB0524", "a next survey later than the life that is left allows")                                 \
-  X(earlier_beyond, "SB0525", "places of an earlier survey that would lie off the hull")                               \
+  X(little_freeboard, "SB0540", "less freeboard, or height of an opening, than the house asks, after the steel is added") \
+  X(afloat_inputs, "SB0541", "steel is added, and what floating is reckoned from is not all given")                    \
+  X(anode_metal, "SB0542", "a metal of anodes that does not suit the water")                                           \
+  X(too_wide, "SB0543", "what stands out from her sides makes her too wide to pass")                                   \
+  X(anodes_unworn, "SB0544", "anodes that have not worn, and nothing said of it")                                      \
+  X(pit_blocks_count, "SB0550", "a declared count of blocks that is not the number of depths listed")                  \
+  X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
+  X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                \
+  X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it") \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
   X(layout_cycle, "SB0702", "layouts that extend each other in a circle")                                              \

@@ -2,8 +2,6 @@
 
 #include <cmath>
 
-#include <fmt/format.h>
-
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 
@@ -53,7 +51,7 @@ content::Cell height_cell(const Scope &scope, const std::optional<Length> &heigh
 std::string trim_words(const Scope &scope, const Step &step) {
   if (!step.trim)
     return scope.say("voice.dash");
-  const std::string mm = to_places(std::abs(step.trim->signed_mm), 0);
+  const std::string mm = rounded(std::abs(step.trim->signed_mm), 0);
   if (step.trim->by == afloat::Trim::By::bow)
     return scope.say("afloat.by-bow", {{"mm", mm}});
   return step.trim->by == afloat::Trim::By::stern ? scope.say("afloat.by-stern", {{"mm", mm}}) : scope.say("afloat.even");
@@ -61,7 +59,7 @@ std::string trim_words(const Scope &scope, const Step &step) {
 
 content::Row step_row(const Scope &scope, const Step &step, Inlines name) {
   const policy::AfloatRule &rule = scope.policy().afloat;
-  return row({cell(std::move(name)), cell(to_places(step.net_kg, 0)), cell(to_places(step.sinkage_mm, 1)),
+  return row({cell(std::move(name)), cell(rounded(step.net_kg, 0)), cell(rounded(step.sinkage_mm, 1)),
               height_cell(scope, step.after.freeboard, rule.least_freeboard),
               height_cell(scope, step.after.downflooding, rule.least_downflooding), cell(trim_words(scope, step))});
 }
@@ -117,10 +115,10 @@ Inlines basis(const Scope &scope) {
                       {"beam", plain(as_written(vessel.beam.length))},
                       {"coefficient", plain(figure(*given.waterplane_coefficient))},
                       {"from", answer_to(scope, given.source)},
-                      {"area", plain(to_places(hull.waterplane_m2, 1))},
+                      {"area", plain(rounded(hull.waterplane_m2, 1))},
                       {"water", plain(given.water.text)},
                       {"density", plain(figure(scope.policy().afloat.waters.at(given.water.text)))},
-                      {"tpc", plain(to_places(hull.tpc, 2))}})
+                      {"tpc", plain(rounded(hull.tpc, 2))}})
       .text();
 }
 
@@ -188,11 +186,6 @@ content::Block in_words(const Scope &scope) {
 }
 
 } // namespace
-
-std::string to_places(double value, int places) {
-  const std::string text = fmt::format("{:.{}f}", value, places);
-  return with_minus(text.find_first_of("123456789") == std::string::npos && text.starts_with('-') ? text.substr(1) : text);
-}
 
 std::string height_text(Length height, Length least) { return with_minus(base::mm_clear_of(height, least, 0)); }
 

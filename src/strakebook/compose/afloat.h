@@ -9,8 +9,6 @@ namespace strakebook::compose {
 /// after the schedule.
 content::Block afloat_table(const Scope &scope, Numbering &numbering);
 
-/// A figure that nothing turns on, with so many decimals: "29.6". The minus is U+2212.
-std::string to_places(double value, int places);
 /// A height above the water in whole mm, or as many more decimals as keep it clear of the least that the house asks after.
 std::string height_text(Length height, Length least);
 

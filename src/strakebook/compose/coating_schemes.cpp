@@ -79,7 +79,7 @@ content::Cell given_cell(const Scope &scope, const std::optional<base::Measured>
 }
 
 content::Cell reckoned_cell(const Scope &scope, const std::optional<double> &value, int places) {
-  return value ? cell(to_places(*value, places)) : dash(scope);
+  return value ? cell(rounded(*value, places)) : dash(scope);
 }
 
 content::Block schemes_table(const Scope &scope, Numbering &numbering) {

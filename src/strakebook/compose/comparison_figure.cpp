@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/compose/comparison_parts.h"
 #include "strakebook/compose/plots.h"
 #include "strakebook/compose/thickness.h"
@@ -35,12 +36,11 @@ PlotAxis axis(const Scope &scope) {
 /// The greatest doubt of a change at a mark of the zone, in mm; of its pits where it has no mark.
 double doubt(const Scope &scope, const std::vector<const years::Place *> &places) {
   const bool marks = std::ranges::any_of(places, [](const auto *place) { return !place->pit; });
-  const auto band = scope.policy().decision.band.ratio();
   double widest = 0;
   for (const auto *place : places)
     if (!place->pit || !marks)
       widest = std::max(widest, std::sqrt(static_cast<double>(place->governing()->variance.num) / static_cast<double>(place->governing()->variance.den)));
-  return widest * static_cast<double>(band.num) / static_cast<double>(band.den) / 1e6;
+  return base::approximate(scope.policy().decision.band) * base::in_millimetres(Length::nanometres(std::llround(widest)));
 }
 
 /// Named are the pits, what has grown, and what the zone's figures are taken from.

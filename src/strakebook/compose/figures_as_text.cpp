@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "strakebook/base/wide.h"
 
 namespace strakebook::compose {
@@ -81,6 +83,18 @@ std::string with_mm(const Scope &scope, const base::Measured &value) {
 }
 
 std::string figure(const base::Decimal &value) { return with_minus(base::to_text(value)); }
+
+std::string rounded(double value, int places) {
+  const std::string text = fmt::format("{:.{}f}", value, places);
+  const bool nought = text.find_first_of("123456789") == std::string::npos;
+  return with_minus(nought && text.starts_with('-') ? text.substr(1) : text);
+}
+
+std::string in_station_unit(const Scope &scope, Length length, int places) {
+  constexpr std::int64_t nm_in_metre = 1'000'000'000, nm_in_foot = 304'800'000;
+  const bool feet = scope.survey().datum.station_unit == base::Unit::foot;
+  return with_minus(base::to_text(base::round_to({length.nm(), feet ? nm_in_foot : nm_in_metre}, places)));
+}
 
 std::string short_mm(Length value) {
   return with_minus(places_needed(value, 2) <= 2 ? base::mm_exact(value, 1) : base::mm_text(value, 2));

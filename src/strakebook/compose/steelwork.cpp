@@ -30,7 +30,7 @@ std::optional<Sentence> weight_in_all(const Scope &scope) {
   if (!weighed.empty()) {
     double sum = 0;
     for (const auto &item : items) sum += item.net_kg.value_or(0);
-    text = scope.tell_computed("works.total", {{"items", plain(join_and(scope, weighed))}, {"kg", content::strong(tied(with_minus(rounded(sum, 0)), "kg"))}});
+    text = scope.tell_computed("works.total", {{"items", plain(join_and(scope, weighed))}, {"kg", content::strong(tied(rounded(sum, 0), "kg"))}});
   }
   if (!not_weighed.empty())
     add_sentence(text, scope.tell_computed("works.not-weighed", {{"items", plain(join_and(scope, not_weighed))}}));

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/steelwork_parts.h"
@@ -39,8 +40,8 @@ Inlines where(const Scope &scope, const Area &area) {
 }
 
 std::string size(const Scope &scope, const Area &area) {
-  const std::string length = rounded(works::metres(area.along.length()), 2);
-  return area.breadth ? scope.say("works.size", {{"length", length}, {"breadth", rounded(works::metres(*area.breadth), 2)}}) : length;
+  const std::string length = rounded(base::in_metres(area.along.length()), 2);
+  return area.breadth ? scope.say("works.size", {{"length", length}, {"breadth", rounded(base::in_metres(*area.breadth), 2)}}) : length;
 }
 
 std::string m2(const Scope &scope, const Area &area) { return area.area_m2 ? rounded(*area.area_m2, 2) : scope.say("voice.dash"); }
@@ -109,7 +110,7 @@ Pair options_of(const Scope &scope, const Area &area) {
 }
 
 content::Row option_row(const Scope &scope, const Area &area, const Pair &pair) {
-  const auto kg = [&](const Option *option, double Option::*of) { return option ? with_minus(rounded(option->*of, 1)) : scope.say("voice.dash"); };
+  const auto kg = [&](const Option *option, double Option::*of) { return option ? rounded(option->*of, 1) : scope.say("voice.dash"); };
   const Option &any = *pair.overplate;
   return row({cell(content::strong(area.id)), cell(base::mm_exact(any.thickness)),
               cell(any.thickness_from.empty() ? scope.say("works.by-nominal") : any.thickness_from), cell(rounded(any.area_m2, 2)),

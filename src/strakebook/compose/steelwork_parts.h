@@ -9,8 +9,6 @@ namespace strakebook::compose {
 std::string station_text(const Scope &scope, Length station);
 /// "frame 20, 120 mm aft of it".
 std::string frame_text(const Scope &scope, const works::NearestFrame &frame);
-/// A figure of the works with so many decimals.
-std::string rounded(double value, int places);
 
 /// What the yard prices, one row an item.
 content::Block schedule(const Scope &scope, Numbering &numbering);

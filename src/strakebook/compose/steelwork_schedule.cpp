@@ -1,7 +1,5 @@
 #include <algorithm>
 
-#include <fmt/format.h>
-
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/steelwork_parts.h"
 #include "strakebook/compose/tables.h"
@@ -142,18 +140,11 @@ content::Row item_row(const Scope &scope, const Entry &entry) {
 
 } // namespace
 
-std::string rounded(double value, int places) {
-  const std::string text = fmt::format("{:.{}f}", value, places);
-  return text.find_first_not_of("-0.") == std::string::npos && text.front() == '-' ? text.substr(1) : text;
-}
-
 std::string station_text(const Scope &scope, Length station) {
-  constexpr std::int64_t nm_in_metre = 1'000'000'000, nm_in_foot = 304'800'000;
-  const auto unit = scope.survey().datum.station_unit == base::Unit::foot ? nm_in_foot : nm_in_metre;
-  std::string text = base::to_text(base::round_to({station.nm(), unit}, 2));
+  std::string text = in_station_unit(scope, station, 2);
   while (text.ends_with("0")) text.pop_back();
   if (text.ends_with(".")) text.pop_back();
-  return with_minus(text);
+  return text;
 }
 
 std::string frame_text(const Scope &scope, const works::NearestFrame &frame) {

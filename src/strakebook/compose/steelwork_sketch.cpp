@@ -4,6 +4,7 @@
 #include <numbers>
 #include <set>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/compose/hull.h"
 #include "strakebook/compose/steelwork_parts.h"
 #include "strakebook/steel/survey/reach.h"
@@ -46,7 +47,7 @@ auto scale_for(const Scope &scope, const works::Item &item, Pt width) {
   const Pt room = width - measure(scope, "sketch-left") - measure(scope, "sketch-right");
   return std::ranges::find_if(scales, [&](const char *scale) {
     const double metre = measure(scope, scale).v;
-    return works::metres(*item.length) * metre <= room.v && works::metres(*item.breadth) * metre <= measure(scope, "sketch-height").v;
+    return base::in_metres(*item.length) * metre <= room.v && base::in_metres(*item.breadth) * metre <= measure(scope, "sketch-height").v;
   });
 }
 
@@ -59,9 +60,9 @@ std::string ratio_text(const Scope &scope, const std::string &scale) {
 std::optional<Plate> plate_of(const Scope &scope, std::size_t index) {
   const auto &item = scope.outlook().works.items.at(index);
   if (!item.adds_steel || !works::outlined(item)) return std::nullopt;
-  Plate plate{.written = scope.survey().steelwork[index], .item = item, .length = works::metres(*item.length),
-              .breadth = works::metres(*item.breadth), .x0 = 0, .scale = {}};
-  if (item.centre) plate.x0 = from_bow(scope, works::metres(*item.centre)) - plate.length / 2;
+  Plate plate{.written = scope.survey().steelwork[index], .item = item, .length = base::in_metres(*item.length),
+              .breadth = base::in_metres(*item.breadth), .x0 = 0, .scale = {}};
+  if (item.centre) plate.x0 = from_bow(scope, base::in_metres(*item.centre)) - plate.length / 2;
   const auto half = scale_for(scope, item, width_of(scope, "halves"));
   plate.abreast = half - scales.begin() < abreast_scales;
   const auto scale = plate.abreast ? half : scale_for(scope, item, width_of(scope, "full"));
@@ -72,7 +73,7 @@ std::optional<Plate> plate_of(const Scope &scope, std::size_t index) {
 
 /// Outline of a rectangle with rounded corners, `inset` inside its edges.
 std::vector<XY> rounded_box(const Plate &plate, double inset) {
-  const double r = std::max(0.0, works::metres(plate.item.radius.value_or(Length{})) - inset);
+  const double r = std::max(0.0, base::in_metres(plate.item.radius.value_or(Length{})) - inset);
   const double left = plate.x0 + inset, right = plate.x1() - inset, low = inset, high = plate.breadth - inset;
   const std::array<XY, 4> centres = {XY{right - r, high - r}, {left + r, high - r}, {left + r, low + r}, {right - r, low + r}};
   std::vector<XY> out;
@@ -88,8 +89,8 @@ std::vector<XY> rounded_box(const Plate &plate, double inset) {
 void add_plate(Drawing &to, const Plate &plate) {
   add_area(to, rounded_box(plate, 0), plate.item.insert ? "insert" : "doubler");
   const auto &lap = plate.written.lap_width;
-  if (lap && plate.item.doubler && 2 * works::metres(lap->value) < std::min(plate.length, plate.breadth))
-    add_area(to, rounded_box(plate, works::metres(lap->value)), "lap-edge");
+  if (lap && plate.item.doubler && 2 * base::in_metres(lap->value) < std::min(plate.length, plate.breadth))
+    add_area(to, rounded_box(plate, base::in_metres(lap->value)), "lap-edge");
 }
 
 void add_plugs(Drawing &to, const Plate &plate) {
@@ -124,7 +125,7 @@ void add_frames(Drawing &to, const Scope &scope, const Plate &plate, double unde
   for (auto n = std::min(a, b); n <= std::max(a, b); ++n) {
     const Length station = framing->station(n);
     if (station < along.from || along.to < station) continue;
-    const double x = from_bow(scope, works::metres(station));
+    const double x = from_bow(scope, base::in_metres(station));
     add_line(to, {{x, -under}, {x, plate.breadth}}, "frame-line");
     auto &name = add_label(to, {x, -under}, content::soft(scope.say("works.frame-short", {{"n", with_minus(std::to_string(n))}})), Anchor::centre, Level::below);
     name.yields = true;

@@ -28,9 +28,7 @@ std::string share_figure(double share) {
 
 /// In the unit of the stations.
 std::string gap_figure(const Scope &scope, Length length) {
-  constexpr std::int64_t nm_in_metre = 1'000'000'000, nm_in_foot = 304'800'000;
-  const bool feet = scope.survey().datum.station_unit == base::Unit::foot;
-  return base::to_text(base::round_to({length.nm(), feet ? nm_in_foot : nm_in_metre}, gap_places));
+  return in_station_unit(scope, length, gap_places);
 }
 
 content::Cell gap_ends(const Scope &scope, const unseen::Gap &gap) {

@@ -17,12 +17,6 @@ namespace {
 constexpr int mm_places = 2, error_places = 3, fit_places = 2, period_places = 1;
 constexpr double hundredths = 100;
 
-/// A double as a figure: to the nearest.
-std::string rounded(double value, int places) {
-  const double steps = std::pow(10, places);
-  return with_minus(base::to_text({std::llround(value * steps), places}));
-}
-
 std::string share_words(const Scope &scope, double share) { return probability_text(scope, share); }
 
 /// Whole where it is whole.

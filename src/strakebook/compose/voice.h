@@ -86,6 +86,10 @@ std::string in_mm(const base::Measured &value);              ///< its own digits
 /// As written; where that was not in mm, with the exact mm behind it: "0.187 in (4.7498 mm)".
 std::string with_mm(const Scope &scope, const base::Measured &value);
 std::string figure(const base::Decimal &value);              ///< "0.10"
+/// A double that nothing turns on, to the nearest figure with so many decimals; never "−0".
+std::string rounded(double value, int places);
+/// A length in the unit that stations are counted in, to the nearest figure with so many decimals, without its unit.
+std::string in_station_unit(const Scope &scope, Length length, int places);
 /// A thickness with at least one decimal and as many more as keep it clear of every limit used in this survey.
 std::string remaining_text(const Scope &scope, const std::string &zone, Length value);
 /// A thickness or a loss exactly, or to two decimals where it has more.

@@ -3,17 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
+
 namespace strakebook::afloat {
 
 namespace {
 
-constexpr std::int64_t nm_in_mm = 1'000'000, nm_in_m = 1'000'000'000;
-
-double metres(Length length) { return static_cast<double>(length.nm()) / nm_in_m; }
-double value_of(const base::Decimal &decimal) {
-  const base::Ratio ratio = decimal.ratio();
-  return static_cast<double>(ratio.num) / static_cast<double>(ratio.den);
-}
+constexpr std::int64_t nm_in_mm = 1'000'000;
 
 std::optional<Length> height_of(const std::optional<survey::LengthFact> &fact) {
   return fact ? std::optional(fact->length.value) : std::nullopt;
@@ -26,19 +22,19 @@ Length length_of(const survey::Vessel &vessel) {
 std::optional<double> waterplane_m2(const survey::Survey &survey) {
   const auto &coefficient = survey.afloat.waterplane_coefficient;
   if (!coefficient) return std::nullopt;
-  return metres(length_of(survey.vessel)) * metres(survey.vessel.beam.length.value) * value_of(*coefficient);
+  return base::in_metres(length_of(survey.vessel)) * base::in_metres(survey.vessel.beam.length.value) * base::approximate(*coefficient);
 }
 
 std::optional<double> density_of(const survey::Survey &survey, const policy::AfloatRule &rule) {
   const auto water = rule.waters.find(survey.afloat.water.text);
-  return water == rule.waters.end() ? std::nullopt : std::optional(value_of(water->second));
+  return water == rule.waters.end() ? std::nullopt : std::optional(base::approximate(water->second));
 }
 
 Hull hull_of(const survey::Survey &survey, double waterplane, double density) {
-  return {.length_m = metres(length_of(survey.vessel)),
+  return {.length_m = base::in_metres(length_of(survey.vessel)),
           .by_waterline = survey.vessel.waterline_length.has_value(),
-          .beam_m = metres(survey.vessel.beam.length.value),
-          .coefficient = value_of(*survey.afloat.waterplane_coefficient),
+          .beam_m = base::in_metres(survey.vessel.beam.length.value),
+          .coefficient = base::approximate(*survey.afloat.waterplane_coefficient),
           .density = density,
           .waterplane_m2 = waterplane,
           .tpc = waterplane * density / 100};
@@ -78,7 +74,7 @@ Step step(const Hull &hull, std::string item, double kg, double on_her, const He
 
 /// Stations run along the whole of her, so the middle lies at half her length; positive is towards the bow.
 double lever_m(const survey::Survey &survey, Length centre) {
-  const double twice = metres(centre * 2 - survey.vessel.length.length.value);
+  const double twice = base::in_metres(centre * 2 - survey.vessel.length.length.value);
   return (survey::counts_forward(survey.datum) ? twice : -twice) / 2;
 }
 

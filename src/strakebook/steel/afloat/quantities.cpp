@@ -1,15 +1,13 @@
 #include "strakebook/steel/afloat/afloat.h"
 
+#include "strakebook/base/approximate.h"
+
 namespace strakebook::afloat {
 
 namespace {
 
 using quantity::Input;
 using quantity::Quantity;
-
-constexpr std::int64_t nm_in_mm = 1'000'000;
-
-double mm(Length length) { return static_cast<double>(length.nm()) / nm_in_mm; }
 
 Input density(const Hull &hull) { return {"rho", hull.density, 3, "t/m3", "afloat water"}; }
 Input beam(const Hull &hull) { return {"B", hull.beam_m, 3, "m", "vessel beam"}; }
@@ -22,7 +20,7 @@ Input weight(const Step &step) { return {"W", step.net_kg, 1, "kg", step.item}; 
 void add_height(std::vector<Quantity> &to, const Step &step, std::string formula, std::string symbol, std::string from,
                 const std::optional<Length> &as_found) {
   if (!as_found) return;
-  const double before = mm(*as_found) - (step.sunk_mm - step.sinkage_mm);
+  const double before = base::in_millimetres(*as_found) - (step.sunk_mm - step.sinkage_mm);
   to.push_back({step.item, std::move(formula), before - step.sinkage_mm, 0, "mm",
                 {{std::move(symbol), before, 0, "mm", std::move(from)}, {"s", step.sinkage_mm, 1, "mm", step.item}}});
 }

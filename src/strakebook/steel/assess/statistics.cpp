@@ -8,6 +8,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/policy/fraction.h"
 
 namespace strakebook::assess {
@@ -17,7 +18,6 @@ using policy::Fraction;
 namespace {
 
 double approximate(base::Wide num, base::Wide den) { return static_cast<double>(num) / static_cast<double>(den); }
-double approximate(Ratio r) { return approximate(r.num, r.den); }
 
 Fraction edge_of(policy::PercentileType type) {
   switch (type) {
@@ -93,8 +93,8 @@ std::optional<Statistics> statistics_of(std::span<const Length> sample, const po
   if (n < std::max(rule.least_for_statistics, least_for_scatter)) return std::nullopt;
   const Sums sums = sums_of(sample);
   const double mean = approximate(sums.sum, sums.n), deviation = sample_deviation(sample);
-  const MeanInterval interval = mean_interval(mean, deviation, n, approximate(rule.confidence));
-  const double limit = mean - tolerance_factor(n, approximate(rule.share), approximate(rule.confidence)) * deviation;
+  const MeanInterval interval = mean_interval(mean, deviation, n, base::approximate(rule.confidence));
+  const double limit = mean - tolerance_factor(n, base::approximate(rule.share), base::approximate(rule.confidence)) * deviation;
   return Statistics{.deviation = up(deviation),
                     .mean_low = down(interval.low),
                     .mean_high = up(interval.high),

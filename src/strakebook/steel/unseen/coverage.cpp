@@ -4,6 +4,7 @@
 
 #include <boost/math/constants/constants.hpp>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/base/wide.h"
 #include "strakebook/steel/policy/fraction.h"
 
@@ -65,18 +66,13 @@ std::optional<std::vector<Length>> crystals(const survey::Survey &survey, const 
   return out;
 }
 
-double metres(Length length) {
-  constexpr std::int64_t nm_in_metre = 1'000'000'000;
-  return static_cast<double>(length.nm()) / static_cast<double>(nm_in_metre);
-}
-
 void add_touched(Coverage &to, const survey::Survey &survey, const assess::Assessment &assessment) {
   const auto taken = crystals(survey, assessment, to.zone);
   if (!taken || taken->empty()) return;
   if (std::ranges::all_of(*taken, [&](Length one) { return one == taken->front(); })) to.crystal = taken->front();
   if (!to.area_m2) return;
   double square_metres = 0;
-  for (const Length one : *taken) square_metres += boost::math::constants::pi<double>() / 4 * metres(one) * metres(one);
+  for (const Length one : *taken) square_metres += boost::math::constants::pi<double>() / 4 * base::in_metres(one) * base::in_metres(one);
   const Ratio area = to.area_m2->ratio();
   to.touched_share = square_metres * static_cast<double>(area.den) / static_cast<double>(area.num);
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/assess/statistics.h"
 #include "strakebook/steel/policy/fraction.h"
 #include "strakebook/steel/survey/pitting.h"
@@ -13,8 +14,6 @@ namespace {
 
 constexpr std::int64_t nm_in_mm = 1'000'000;
 
-double approximate(Ratio r) { return static_cast<double>(r.num) / static_cast<double>(r.den); }
-double mm(Length length) { return approximate({length.nm(), nm_in_mm}); }
 
 Ratio blocks_in(const base::Decimal &area, const base::Decimal &block) {
   const Ratio a = area.ratio(), b = block.ratio();
@@ -33,7 +32,7 @@ Refusal refusal(const survey::Zone &zone, const survey::PitBlocks &blocks, const
 }
 
 void add_level(Expected &to, double confidence) {
-  const double period = approximate(to.period), reduced = reduced_variate(period);
+  const double period = base::approximate(to.period), reduced = reduced_variate(period);
   const Gumbel &law = to.by_likelihood.law;
   to.level = level_at(law, reduced);
   to.error = level_error(to.by_likelihood, reduced);
@@ -54,10 +53,10 @@ Expected expected(const survey::Zone &zone, const survey::PitBlocks &blocks, con
   out.by_l_moments = by_l_moments(depths);
   out.a2 = anderson_darling(depths, out.by_likelihood.law);
   out.chance = chance_of(out.a2, static_cast<int>(depths.size()), samples_drawn);
-  out.poor = out.chance < approximate(rule.significance);
+  out.poor = out.chance < base::approximate(rule.significance);
   out.period = blocks_in(*zone.area_m2, blocks.block_m2);
-  add_level(out, approximate(rule.confidence));
-  if (result.mean_nm) out.beside_mean = approximate(*result.mean_nm) / static_cast<double>(nm_in_mm) - out.level;
+  add_level(out, base::approximate(rule.confidence));
+  if (result.mean_nm) out.beside_mean = base::approximate(*result.mean_nm) / static_cast<double>(nm_in_mm) - out.level;
   return out;
 }
 
@@ -65,7 +64,7 @@ Expected expected(const survey::Zone &zone, const survey::PitBlocks &blocks, con
 
 std::vector<double> depths_mm(const survey::PitBlocks &blocks) {
   std::vector<double> out;
-  for (const auto &one : blocks.deepest) out.push_back(mm(one.value));
+  for (const auto &one : blocks.deepest) out.push_back(base::in_millimetres(one.value));
   return out;
 }
 

@@ -1,5 +1,7 @@
 #include "strakebook/steel/unseen/unseen.h"
 
+#include "strakebook/base/approximate.h"
+
 namespace strakebook::unseen {
 
 namespace {
@@ -9,20 +11,13 @@ using quantity::Quantity;
 
 constexpr int depth_places = 2, fit_places = 4, period_places = 1, share_places = 6, crystal_places = 4;
 
-double approximate(Ratio r) { return static_cast<double>(r.num) / static_cast<double>(r.den); }
-
-double metres(Length length) {
-  constexpr std::int64_t nm_in_metre = 1'000'000'000;
-  return approximate({length.nm(), nm_in_metre});
-}
-
 /// Of a zone, with where its inputs were taken.
 struct OfZone {
   std::string name;
   const Coverage &coverage;
 
   Input area(const std::string &symbol) const {
-    return {symbol, approximate(coverage.area_m2->ratio()), coverage.area_m2->places, "m2", name + " area"};
+    return {symbol, base::approximate(coverage.area_m2->ratio()), coverage.area_m2->places, "m2", name + " area"};
   }
 };
 
@@ -33,18 +28,18 @@ Quantity touched(const OfZone &zone) {
           .places = share_places,
           .unit = {},
           .inputs = {{"n", static_cast<double>(zone.coverage.count.used), 0, "", zone.name + " marks used"},
-                     {"d", metres(*zone.coverage.crystal), crystal_places, "m", "gauge crystal"},
+                     {"d", base::in_metres(*zone.coverage.crystal), crystal_places, "m", "gauge crystal"},
                      zone.area("A")}};
 }
 
 Quantity period(const OfZone &zone, const PitDepths &pits) {
   return {.of = zone.name,
           .formula = "return-period",
-          .value = approximate(pits.expected->period),
+          .value = base::approximate(pits.expected->period),
           .places = period_places,
           .unit = {},
           .inputs = {zone.area("A"),
-                     {"a", approximate(pits.block_m2.ratio()), pits.block_m2.places, "m2", zone.name + " pit-blocks"}}};
+                     {"a", base::approximate(pits.block_m2.ratio()), pits.block_m2.places, "m2", zone.name + " pit-blocks"}}};
 }
 
 Quantity level(const OfZone &zone, const Expected &found) {
@@ -56,7 +51,7 @@ Quantity level(const OfZone &zone, const Expected &found) {
           .unit = "mm",
           .inputs = {{"mu", found.by_likelihood.law.location, fit_places, "mm", fitted},
                      {"beta", found.by_likelihood.law.scale, fit_places, "mm", fitted},
-                     {"T", approximate(found.period), period_places, "", zone.name + " return-period"}}};
+                     {"T", base::approximate(found.period), period_places, "", zone.name + " return-period"}}};
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/assess/ladder.h"
 #include "strakebook/steel/survey/reach.h"
 #include "strakebook/steel/works/frames.h"
@@ -68,7 +69,7 @@ Area area_of(const survey::Survey &survey, const Runs &runs) {
     area.along = {std::min(area.along.from, run.along.from), std::max(area.along.to, run.along.to)};
   set_places(area, survey, runs);
   area.breadth = breadth_of(survey, area.rows);
-  if (area.breadth) area.area_m2 = metres(area.along.length()) * metres(*area.breadth);
+  if (area.breadth) area.area_m2 = base::in_metres(area.along.length()) * base::in_metres(*area.breadth);
   const auto frames = framing(survey);
   area.frame_from = nearest(frames, area.along.from);
   area.frame_to = nearest(frames, area.along.to);

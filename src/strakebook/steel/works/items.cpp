@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numbers>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/survey/reach.h"
 #include "strakebook/steel/works/frames.h"
 
@@ -38,7 +39,7 @@ void set_weights(Item &item, double density) {
   const Length radius = item.radius.value_or(Length{});
   item.plate_m2 = plate_area(*item.length, *item.breadth, radius);
   item.weld_m = edge_length(*item.length, *item.breadth, radius);
-  item.weight_kg = density * *item.plate_m2 * millimetres(*item.thickness);
+  item.weight_kg = density * *item.plate_m2 * base::in_millimetres(*item.thickness);
 }
 
 std::optional<double> net_of(const Item &item) {
@@ -55,7 +56,7 @@ std::optional<MeanRemaining> mean_remaining(const survey::Survey &survey, const 
   for (const assess::MarkResult &mark : assessment.marks) {
     const survey::Mark &written = survey.marks[mark.mark];
     if (!mark.used || !survey::covers(survey, reach, written.row, written.station.value)) continue;
-    mean.mm += millimetres(mark.judged());
+    mean.mm += base::in_millimetres(mark.judged());
     ++mean.marks;
   }
   if (mean.marks == 0) return std::nullopt;
@@ -64,11 +65,11 @@ std::optional<MeanRemaining> mean_remaining(const survey::Survey &survey, const 
 }
 
 double plate_area(Length length, Length breadth, Length radius) {
-  return metres(length) * metres(breadth) - (4 - pi) * metres(radius) * metres(radius);
+  return base::in_metres(length) * base::in_metres(breadth) - (4 - pi) * base::in_metres(radius) * base::in_metres(radius);
 }
 
 double edge_length(Length length, Length breadth, Length radius) {
-  return 2 * (metres(length) + metres(breadth)) - (8 - 2 * pi) * metres(radius);
+  return 2 * (base::in_metres(length) + base::in_metres(breadth)) - (8 - 2 * pi) * base::in_metres(radius);
 }
 
 bool outlined(const Item &item) {
@@ -88,7 +89,7 @@ Item item_of(const survey::Survey &survey, const assess::Assessment &assessment,
   item.breadth = value_of(written.breadth);
   item.thickness = value_of(written.thickness);
   item.radius = value_of(written.radius);
-  const double density = figure(base::parse_decimal(policy.steel_density_kg_m2_mm).value());
+  const double density = base::approximate(base::parse_decimal(policy.steel_density_kg_m2_mm).value());
   set_weights(item, density);
   if (item.insert) set_removed(item, survey, assessment, written.at, density);
   item.net_kg = net_of(item);

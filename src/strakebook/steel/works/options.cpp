@@ -2,6 +2,8 @@
 
 #include "strakebook/steel/works/items.h"
 
+#include "strakebook/base/approximate.h"
+
 namespace strakebook::works {
 
 namespace {
@@ -24,14 +26,14 @@ std::vector<Option> options_of(const survey::Survey &survey, const assess::Asses
   Option option{.area = area.id, .area_m2 = *area.area_m2, .centre = area.along.middle()};
   option.thickness = item ? *item->thickness : survey::zone_of(survey, area.zone)->original.nominal.value;
   option.thickness_from = item ? item->id : std::string();
-  option.weight_kg = figure(density) * *area.area_m2 * millimetres(option.thickness);
+  option.weight_kg = base::approximate(density) * *area.area_m2 * base::in_millimetres(option.thickness);
   std::vector<Option> out;
   const survey::Reach own{.rows = area.rows, .from = base::Measured{area.along.from}, .to = base::Measured{area.along.to}};
   if (const auto mean = mean_remaining(survey, assessment, own)) {
     option.kind = Option::Kind::insert;
     option.mean_removed_mm = mean->mm;
     option.removed_marks = mean->marks;
-    option.removed_kg = figure(density) * *area.area_m2 * mean->mm;
+    option.removed_kg = base::approximate(density) * *area.area_m2 * mean->mm;
     option.net_kg = option.weight_kg - option.removed_kg;
     out.push_back(option);
   }

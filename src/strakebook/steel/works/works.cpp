@@ -6,13 +6,6 @@
 
 namespace strakebook::works {
 
-double metres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_m; }
-double millimetres(Length length) { return static_cast<double>(length.nm()) / policy::nm_in_mm; }
-double figure(base::Decimal decimal) {
-  const base::Ratio exact = decimal.ratio();
-  return static_cast<double>(exact.num) / static_cast<double>(exact.den);
-}
-
 Works reckon(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy) {
   Works found{.areas = areas_of(survey, assessment, policy), .items = {}, .options = {},
               .density = base::parse_decimal(policy.steel_density_kg_m2_mm).value()};

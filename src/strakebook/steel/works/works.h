@@ -16,10 +16,6 @@ namespace strakebook::works {
 
 using base::Length;
 
-double metres(Length length);
-double millimetres(Length length);
-double figure(base::Decimal decimal);
-
 /// The frame that a place is nearest to; of two that are as near, the one of the higher number.
 struct NearestFrame {
   std::int64_t number = 0;

@@ -1,5 +1,7 @@
 #include "strakebook/steel/works/works.h"
 
+#include "strakebook/base/approximate.h"
+
 namespace strakebook::works {
 
 namespace {
@@ -33,8 +35,8 @@ std::string marks_within(const std::string &what, int marks) {
 }
 
 std::vector<Input> sides_of(const Item &item) {
-  const double radius = metres(item.radius.value_or(Length{}));
-  return {metres_input("L", metres(*item.length), item.id + " length"), metres_input("B", metres(*item.breadth), item.id + " breadth"),
+  const double radius = base::in_metres(item.radius.value_or(Length{}));
+  return {metres_input("L", base::in_metres(*item.length), item.id + " length"), metres_input("B", base::in_metres(*item.breadth), item.id + " breadth"),
           metres_input("R", radius, item.id + (item.radius ? " radius" : " radius, not given"))};
 }
 
@@ -43,7 +45,7 @@ void add_item(std::vector<Quantity> &to, const Item &item) {
   to.push_back(area(item.id, *item.plate_m2, sides_of(item)));
   const Input plate = area_input(*item.plate_m2, item.id);
   if (item.weight_kg)
-    to.push_back(weight(item.id, "steel-weight", *item.weight_kg, {plate, plate_input("t", millimetres(*item.thickness), item.id + " thickness")}));
+    to.push_back(weight(item.id, "steel-weight", *item.weight_kg, {plate, plate_input("t", base::in_millimetres(*item.thickness), item.id + " thickness")}));
   if (item.removed_kg)
     to.push_back(weight(item.id, "removed-weight", *item.removed_kg,
                         {plate, plate_input("tm", *item.mean_removed_mm, marks_within(item.id, item.removed_marks))}));
@@ -58,8 +60,8 @@ void add_item(std::vector<Quantity> &to, const Item &item) {
 void add_area(std::vector<Quantity> &to, const Area &one) {
   if (!one.area_m2) return;
   to.push_back(area(one.id, *one.area_m2,
-                    {metres_input("L", metres(one.along.length()), one.id + " length"),
-                     metres_input("B", metres(*one.breadth), "what its rows stand for"), metres_input("R", 0, "a rectangle")}));
+                    {metres_input("L", base::in_metres(one.along.length()), one.id + " length"),
+                     metres_input("B", base::in_metres(*one.breadth), "what its rows stand for"), metres_input("R", 0, "a rectangle")}));
 }
 
 void add_option(std::vector<Quantity> &to, const Option &option) {
@@ -67,7 +69,7 @@ void add_option(std::vector<Quantity> &to, const Option &option) {
   const std::string of = option.area + (insert ? " let in" : " laid over");
   const Input plate = area_input(option.area_m2, option.area);
   const std::string thickness_from = option.thickness_from.empty() ? option.area + " nominal" : option.thickness_from + " thickness";
-  to.push_back(weight(of, "steel-weight", option.weight_kg, {plate, plate_input("t", millimetres(option.thickness), thickness_from)}));
+  to.push_back(weight(of, "steel-weight", option.weight_kg, {plate, plate_input("t", base::in_millimetres(option.thickness), thickness_from)}));
   if (!insert) return;
   to.push_back(weight(of, "removed-weight", option.removed_kg, {plate, plate_input("tm", option.mean_removed_mm, marks_within(option.area, option.removed_marks))}));
   to.push_back(weight(of, "net-weight", option.net_kg, {weight_input("W", option.weight_kg, of), weight_input("Wr", option.removed_kg, of)}));

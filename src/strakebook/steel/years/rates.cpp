@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/assess/originals.h"
 #include "strakebook/steel/years/elapsed.h"
 
@@ -14,7 +15,6 @@ using policy::square;
 namespace {
 
 double number(Fraction value) { return static_cast<double>(value.num) / static_cast<double>(value.den); }
-double number(Ratio value) { return static_cast<double>(value.num) / static_cast<double>(value.den); }
 Fraction squared(Fraction value) { return value * value; }
 Fraction inverse(Fraction positive) { return {positive.den, positive.num}; }
 Fraction minus(Fraction value) { return {-value.num, value.den}; }
@@ -31,8 +31,8 @@ Rate rate_since(std::string since, const Known &then, const Known &now, Ratio ye
   Rate rate{.since = std::move(since), .then = then.thickness, .lost = then.thickness - now.thickness, .years = years};
   rate.per_year = policy::ratio(policy::fraction({rate.lost.nm(), 1}) * inverse(policy::fraction(years)));
   rate.variance = then.variance + now.variance;
-  rate.spread = std::sqrt(number(rate.variance)) / number(years);
-  rate.upper = number(rate.per_year) + number(band.ratio()) * rate.spread;
+  rate.spread = std::sqrt(number(rate.variance)) / base::approximate(years);
+  rate.upper = base::approximate(rate.per_year) + base::approximate(band) * rate.spread;
   return rate;
 }
 
@@ -61,7 +61,7 @@ Life life_to(const std::string &criterion, Length limit, Length judged, const Ra
     if (left == 0) return std::optional<double>(0);
     return per_year > 0 ? std::optional(left / per_year) : std::nullopt;
   };
-  life.mean = at(number(rate->per_year));
+  life.mean = at(base::approximate(rate->per_year));
   life.upper = at(rate->upper);
   return life;
 }
