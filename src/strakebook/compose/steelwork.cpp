@@ -1,5 +1,5 @@
+#include "strakebook/compose/afloat.h"
 #include "strakebook/compose/chapters.h"
-#include "strakebook/compose/checks.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 
@@ -93,15 +93,11 @@ content::Block schedule(const Scope &scope, Numbering &numbering) {
 content::Section steelwork(const Scope &scope) {
   auto out = section_of(scope);
   Numbering numbering;
-  if (scope.survey().steelwork.empty()) {
+  if (scope.survey().steelwork.empty())
     out.blocks.push_back(paragraph(plain(scope.say("steelwork.none")), look::text));
-    return out;
-  }
-  out.blocks.push_back(schedule(scope, numbering));
-  if (any_adds_steel(scope, actions_asked(scope)))
-    out.blocks.push_back(
-        paragraph(plain(scope.say("steelwork.weight", {{"density", scope.policy().steel_density_kg_m2_mm}})),
-                  look::text));
+  else
+    out.blocks.push_back(schedule(scope, numbering));
+  out.blocks.push_back(afloat_table(scope, numbering));
   return out;
 }
 

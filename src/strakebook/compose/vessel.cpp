@@ -51,6 +51,7 @@ content::Section vessel(const Scope &scope) {
   add_size(scope, entries, scope.say("vessel.plated-height"), boat.plated_height);
   add_size(scope, entries, scope.say("vessel.frame-spacing"), boat.frame_spacing);
   add_size(scope, entries, scope.say("vessel.waterline-length"), boat.waterline_length);
+  add_size(scope, entries, scope.say("vessel.narrowest"), boat.narrowest);
   add_fact(scope, entries, scope.say("vessel.built"), boat.built);
   add_fact(scope, entries, scope.say("vessel.builder"), boat.builder);
   add_fact(scope, entries, scope.say("vessel.construction"), boat.construction);
