@@ -52,9 +52,11 @@ std::string trim_words(const Scope &scope, const Step &step) {
   if (!step.trim)
     return scope.say("voice.dash");
   const std::string mm = rounded(std::abs(step.trim->signed_mm), 0);
+  if (mm == "0")
+    return scope.say("afloat.even");
   if (step.trim->by == afloat::Trim::By::bow)
     return scope.say("afloat.by-bow", {{"mm", mm}});
-  return step.trim->by == afloat::Trim::By::stern ? scope.say("afloat.by-stern", {{"mm", mm}}) : scope.say("afloat.even");
+  return scope.say("afloat.by-stern", {{"mm", mm}});
 }
 
 content::Row step_row(const Scope &scope, const Step &step, Inlines name) {
