@@ -42,7 +42,7 @@ class Afloat:
         return {"item": name, "net_kg": kg, "sinkage_mm": sunk, **heights, "trim_mm": trim, "by": by}
 
     def steps(self):
-        adding = [i for i in self.works.items if i["net_kg"] is not None and i["net_kg"] > 0]
+        adding = [i for i in self.works.items if i["net_kg"] is not None]
         sunk = 0.0
         for i in adding:
             yield self.step(i["id"], [(i["net_kg"], i["centre"])], sunk)

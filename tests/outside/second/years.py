@@ -250,6 +250,8 @@ class History:
         return "falls-short" if mean is not None and mean < ahead else "too-close"
 
     def next_look(self):
+        if not any(c.rate for c in self.places):
+            return None
         lives = [(c.life_to(c.governing_limit())[1], c) for c in self.places if c.zone.by]
         shortest, at = min(((life, c) for life, c in lives if life is not None), key=lambda lc: lc[0], default=(None, None))
         cap = months_later(self.inspected, self.cap)
@@ -261,4 +263,4 @@ class History:
     def answer(self):
         return {"surveys": [{"id": e.name, "inspected": e.on.isoformat(), "years": e.years} for e in self.surveys],
                 "places": [c.answer() for c in self.places], "unmatched": self.unmatched,
-                "zones": [self.zone_answer(z) for z in self.zones], "next_look": self.next_look() if self.places else None}
+                "zones": [self.zone_answer(z) for z in self.zones], "next_look": self.next_look()}
