@@ -56,9 +56,9 @@ std::vector<std::string> grown(const Scope &scope) {
   std::vector<std::string> out;
   for (const auto &place : scope.outlook().history.places) {
     if (place.change != years::Change::grown) continue;
-    const auto &rate = years::grown_since(place);
-    out.push_back(scope.say_computed("comparison.grown-one", {{"place", tied_mark(place.id)}, {"then", short_mm(rate.then)},
-                                                              {"survey", rate.since}, {"now", short_mm(place.judged())}}));
+    const auto &was = years::grown_since(place);
+    out.push_back(scope.say_computed("comparison.grown-one", {{"place", tied_mark(place.id)}, {"then", short_mm(was.remaining)},
+                                                              {"survey", was.survey}, {"now", short_mm(place.judged())}}));
   }
   return out;
 }

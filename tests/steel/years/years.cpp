@@ -190,12 +190,14 @@ TEST_CASE("what no earlier survey has is from as built, where the original is kn
 
 TEST_CASE("neither many small losses nor a growth after a loss is hidden by the survey before") {
   auto builder = side_plate();
-  builder.marks("PW", {"5.0", "5.2"});
-  auto first = earlier_survey("A", "2006-10-14"), last = earlier_survey("B", "2024-10-14");
-  for (const char *at : {"1", "2"}) read_then(first, "PW", at, "6.0");
+  builder.marks("PW", {"5.0", "5.2", "5.2"});
+  auto first = earlier_survey("A", "2006-10-14"), middle = earlier_survey("M", "2016-10-14"), last = earlier_survey("B", "2024-10-14");
+  for (const char *at : {"1", "2", "3"}) read_then(first, "PW", at, "6.0");
+  read_then(middle, "PW", "3", "4.6");
   read_then(last, "PW", "1", "5.1");
   read_then(last, "PW", "2", "4.6");
-  builder.made.earlier = {last, first}; // the order of the file says nothing
+  read_then(last, "PW", "3", "5.3");
+  builder.made.earlier = {last, first, middle}; // the order of the file says nothing
   const auto history = history_of(builder.made);
   const auto &small = history.places.at(0), &back = history.places.at(1);
   CHECK(small.earlier.front().survey == "B");
@@ -204,7 +206,9 @@ TEST_CASE("neither many small losses nor a growth after a loss is hidden by the 
   CHECK(back.change == Change::grown);
   CHECK(back.governs == Governs::long_term); // and what it lost in twenty years still ends it
   CHECK(life_to(back, "absolute-4.0").mean.value() == Approx(1.2 / 0.04));
-  CHECK(years::grown_since(back).since == "B");
+  CHECK(years::grown_since(back).survey == "B");
+  CHECK(history.places.at(2).change == Change::grown); // since the one between them, whose rate is never taken
+  CHECK(years::grown_since(history.places.at(2)).survey == "M");
   CHECK(history.zones.front().mean_lost == small.governing()->per_year);
 }
 

@@ -35,16 +35,15 @@ void lies_on_the_hull(Findings &found, const survey::EarlierSurvey &earlier, con
                                    "places in common: its zero, its direction and what it counts in"));
 }
 
-/// What it was before, of the comparison in which it grew most.
 void has_not_grown(Findings &found, const Subject &subject, const years::Place &place) {
   if (place.change != years::Change::grown) return;
-  const auto &rate = years::grown_since(place);
+  const auto &was = years::grown_since(place);
   const auto *mark = survey::mark_of(subject.survey, place.id);
   const auto *pit = survey::pit_of(subject.survey, place.id);
   const base::SourceSpan nowhere{};
   found.push_back(to_acknowledge(base::Code::place_grown, nearest(mark ? mark->span : pit ? pit->span : nowhere, subject.survey.span),
                                  "grown " + place.id,
-                                 place.id + " is " + mm(-rate.lost) + " mm thicker than " + rate.since + " had it, beyond the doubt of both",
+                                 place.id + " is " + mm(place.judged() - was.remaining) + " mm thicker than " + was.survey + " had it, beyond the doubt of both",
                                  "a figure that corrosion explains: look at both readings, their place, their unit and the plate"));
 }
 

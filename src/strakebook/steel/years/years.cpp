@@ -115,9 +115,8 @@ void set_rates(Place &place, const Seen &here, const std::vector<Then> &then, ba
   if (then.size() > 1) place.long_term = rate(then.back());
   const bool longer = place.long_term && place.long_term->per_year > place.short_term->per_year;
   place.governs = longer ? Governs::long_term : Governs::short_term;
-  const Change recent = change_of(*place.short_term, band), overall = place.long_term ? change_of(*place.long_term, band) : recent;
-  for (const Change change : {Change::within_doubt, Change::lost, Change::grown})
-    if (recent == change || overall == change) place.change = change;
+  for (const Change change : {Change::within_doubt, Change::lost, Change::grown}) // the gravest that any of them tells
+    if (std::ranges::any_of(then, [&](const Then &t) { return change_of(rate(t), band) == change; })) place.change = change;
 }
 
 Place compared(const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy, const Seen &here,
@@ -142,8 +141,8 @@ void add_zones(History &history, const assess::Assessment &assessment, base::Dec
 void look_ahead(History &history, const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy) {
   const base::Date today = survey.report.inspected->value;
   add_zones(history, assessment, policy.decision.band);
-  const bool any_rate = std::ranges::any_of(history.places, [](const Place &place) { return place.governs.has_value(); });
-  history.next_look = next_look(history.zones, any_rate, today, policy.years);
+  if (std::ranges::any_of(history.places, [](const Place &place) { return place.governs.has_value(); }))
+    history.next_look = next_look(history.zones, today, policy.years);
   const auto &named = survey.answer.next_survey_by;
   if (named && named->value > today) history.next_survey = named->value;
   else if (history.next_look) history.next_survey = history.next_look->date;
@@ -190,9 +189,7 @@ const ZoneHistory &zone_of(const History &history, std::string_view zone) {
   return *std::ranges::find(history.zones, zone, &ZoneHistory::zone);
 }
 
-const Rate &grown_since(const Place &place) {
-  return place.long_term && place.long_term->lost < place.short_term->lost ? *place.long_term : *place.short_term;
-}
+const Earlier &grown_since(const Place &place) { return *std::ranges::min_element(place.earlier, {}, &Earlier::remaining); }
 
 std::string_view word_of(Change change) {
   switch (change) {

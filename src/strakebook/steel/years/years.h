@@ -65,8 +65,8 @@ struct Place {
   std::optional<Rate> long_term;  ///< since the earliest that has it, where that is another one
   std::optional<Rate> as_built;   ///< only where no earlier survey has it
   std::optional<Governs> governs; ///< the larger of short and long term; absent: no rate is known
-  /// grown since the latest or the earliest survey that has it, else lost since either, so that neither many small losses nor a
-  /// growth after a loss is hidden; absent where none has the place.
+  /// grown since any earlier survey that has it, else lost since any, so that neither many small losses nor a growth after a loss
+  /// is hidden; absent where none has the place.
   std::optional<Change> change;
   std::vector<Life> lives;      ///< one for each criterion that applies to the zone
   Length judged() const { return low.value_or(remaining); }
@@ -126,8 +126,8 @@ History compare(const survey::Survey &survey, const assess::Assessment &assessme
 const Place &place_of(const History &history, std::string_view id);          ///< precondition: it is one of the places
 const ZoneHistory &zone_of(const History &history, std::string_view zone);   ///< precondition: it is a zone of the survey
 
-/// Of a place that has grown: since when it grew most.
-const Rate &grown_since(const Place &place);
+/// Of a place that has grown: what it grew from, the least that an earlier survey had.
+const Earlier &grown_since(const Place &place);
 
 std::string_view word_of(Change change);   ///< "within-doubt"
 std::string_view word_of(Governs governs); ///< "as-built"

@@ -75,9 +75,7 @@ ZoneHistory zone_history(const assess::ZoneResult &zone, const History &history,
   return out;
 }
 
-std::optional<NextLook> next_look(const std::vector<ZoneHistory> &zones, bool any_rate, base::Date inspected,
-                                  const policy::YearsRule &rule) {
-  if (!any_rate) return std::nullopt;
+NextLook next_look(const std::vector<ZoneHistory> &zones, base::Date inspected, const policy::YearsRule &rule) {
   NextLook look{.date = base::months_later(inspected, rule.longest_months), .capped = true};
   const ZoneHistory *shortest = nullptr;
   for (const ZoneHistory &zone : zones)

@@ -7,8 +7,7 @@ namespace strakebook::years {
 
 ZoneHistory zone_history(const assess::ZoneResult &zone, const History &history, base::Decimal band);
 
-/// nullopt: no place has a rate.
-std::optional<NextLook> next_look(const std::vector<ZoneHistory> &zones, bool any_rate, base::Date inspected,
-                                  const policy::YearsRule &rule);
+/// By the shortest life of any zone, or by the cap.
+NextLook next_look(const std::vector<ZoneHistory> &zones, base::Date inspected, const policy::YearsRule &rule);
 
 } // namespace strakebook::years
