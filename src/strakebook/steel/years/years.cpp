@@ -141,10 +141,12 @@ void add_zones(History &history, const assess::Assessment &assessment, base::Dec
 void look_ahead(History &history, const survey::Survey &survey, const assess::Assessment &assessment, const policy::Policy &policy) {
   const base::Date today = survey.report.inspected->value;
   add_zones(history, assessment, policy.decision.band);
-  history.next_look = next_look(history.zones, today, policy.years);
+  if (std::ranges::any_of(history.places, [](const Place &place) { return place.governs.has_value(); }))
+    history.next_look = next_look(history.zones, today, policy.years);
   const auto &named = survey.answer.next_survey_by;
   if (named && named->value > today) history.next_survey = named->value;
-  else history.next_survey = history.next_look->date;
+  else if (history.next_look) history.next_survey = history.next_look->date;
+  if (!history.next_survey) return;
   history.horizon = years_between(today, *history.next_survey);
   add_zones(history, assessment, policy.decision.band);
 }
