@@ -116,7 +116,7 @@ struct History {
   std::vector<Place> places;               ///< zone by zone: marks used, then pits of the hull plate; none without an earlier survey
   std::vector<std::string> unmatched_here; ///< marks used and pits of the hull plate that no earlier survey has
   std::vector<ZoneHistory> zones;          ///< one for each Survey::zones, same order
-  std::optional<NextLook> next_look;       ///< absent without an earlier survey
+  std::optional<NextLook> next_look;       ///< absent where no place has a rate
   std::optional<base::Date> next_survey;   ///< up to which the rate criterion looks: the day the survey names, else next_look
   std::optional<Ratio> horizon;            ///< years from the inspection to then
 };
