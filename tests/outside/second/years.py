@@ -250,7 +250,7 @@ class History:
         return "falls-short" if mean is not None and mean < ahead else "too-close"
 
     def next_look(self):
-        if not self.places:
+        if not any(c.rate for c in self.places):
             return None
         lives = [(c.life_to(c.governing_limit())[1], c) for c in self.places if c.zone.by]
         shortest, at = min(((life, c) for life, c in lives if life is not None), key=lambda lc: lc[0], default=(None, None))
