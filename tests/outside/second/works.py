@@ -99,7 +99,7 @@ class Works:
         self.unit = survey.given["datum"]["station-unit"]
         self.items = [self.item(k, g) for k, g in survey.given.get("steelwork", {}).items()]
         # Named in the order of the zones, then of the rows and along the hull.
-        found = [a for z in zones for a in sorted(gathered(z, survey), key=lambda a: (survey.rows.index(a.rows[0]), a.start))]
+        found = [a for z in zones for a in sorted(gathered(z, survey), key=lambda a: (survey.rows.index(a.runs[0].row), a.runs[0].start))]
         self.areas = {f"A{i}": a for i, a in enumerate(found, 1)}
 
     def reach(self, given):
