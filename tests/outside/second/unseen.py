@@ -91,10 +91,9 @@ def refused(depths, zone, period, rule):
         return "blocks-without-pits"
     if zone.zone.area is None:
         return "no-area"
-    if min(depths) == max(depths):
-        return "all-alike"
-    # Blocks that fill the zone leave nothing to expect.
-    return "all-seen" if period <= len(depths) else None
+    if period <= len(depths):  # blocks that fill the zone leave nothing to expect
+        return "all-seen"
+    return "all-alike" if min(depths) == max(depths) else None
 
 
 def expected(depths, zone, period, rule, ways):

@@ -42,15 +42,19 @@ class Area:
         return list(dict.fromkeys(r.row for r in self.runs))
 
 
+WORSE = ("falls-short", "too-close", "meets", "not-applicable")
+
+
 def runs_of(row, planned, places, kind):
     """planned: where marks were planned. places: [(at, place, verdict)] that were judged.
 
     Only a mark that is otherwise ends a run, half-way to it; where there is none, the row's last planned mark does. What a pit
     of another kind keeps says nothing of the plate about it.
     """
-    told = sorted((p for p in places if p[1].kind == "plate" or p[2] == kind), key=lambda p: p[0])
-    spots = [(at, list(group)) for at, group in groupby(told, key=lambda p: p[0])]
-    of = [any(v == kind for *_, v in group) for _, group in spots]
+    spots = [(at, list(group)) for at, group in groupby(sorted(places, key=lambda p: p[0]), key=lambda p: p[0])]
+    worst = [min((v for *_, v in group), key=WORSE.index) for _, group in spots]
+    told = [(s, w == kind) for s, w in zip(spots, worst) if w == kind or any(p.kind == "plate" for _, p, _ in s[1])]
+    spots, of = [s for s, _ in told], [o for _, o in told]
     out, i = [], 0
     while i < len(spots):
         last = i
@@ -60,7 +64,7 @@ def runs_of(row, planned, places, kind):
             first, end = spots[i][0], spots[last][0]
             start = (spots[i - 1][0] + first) / 2 if i else min(planned + [first])
             stop = (end + spots[last + 1][0]) / 2 if last + 1 < len(spots) else max(planned + [end])
-            out.append(Run(row, kind, start, stop, tuple(p for _, group in spots[i:last + 1] for _, p, v in group if v == kind)))
+            out.append(Run(row, kind, start, stop, tuple(p for _, group in spots[i:last + 1] for _, p, v in group if v != "meets")))
         i = last + 1
     return out
 
@@ -95,7 +99,7 @@ class Works:
         self.unit = survey.given["datum"]["station-unit"]
         self.items = [self.item(k, g) for k, g in survey.given.get("steelwork", {}).items()]
         # Named in the order of the zones, then of the rows and along the hull.
-        found = [a for z in zones for a in sorted(gathered(z, survey), key=lambda a: (survey.rows.index(a.rows[0]), a.start))]
+        found = [a for z in zones for a in sorted(gathered(z, survey), key=lambda a: (survey.rows.index(a.runs[0].row), a.runs[0].start))]
         self.areas = {f"A{i}": a for i, a in enumerate(found, 1)}
 
     def reach(self, given):
@@ -144,8 +148,10 @@ class Works:
         return {"frame": int(nearest), "off": at - (length(datum["frame-zero"]) + sign * nearest * spacing)}
 
     def unread(self, area):
-        """Planned marks inside an area that say nothing of it."""
-        return sum(m.row == r.row and r.start <= m.at <= r.end and not m.used for r in area.runs for m in area.zone.marks)
+        """Planned stations inside an area of which nothing is known, neither plate nor pit."""
+        along = positions(self.survey)
+        known = {(p.row, along[p.name]) for p in area.zone.plate + area.zone.pits}
+        return sum(m.row == r.row and r.start <= m.at <= r.end and (m.row, m.at) not in known for r in area.runs for m in area.zone.marks)
 
     def ladder(self, area):
         """What the firm's ladder says of the area's own least place."""
