@@ -112,7 +112,6 @@ const std::vector<Sourced> &sourced() {
                                           {{"policy", "checks", "copying"}, "source"},
                                           {{"policy", "unseen"}, "source"},
                                           {{"policy", "years"}, "source"},
-                                          {{"policy", "doubt"}, "source"}};
                                           {{"policy", "doubt"}, "source"},
                                           {{"policy", "afloat"}, "source"},
                                           {{"policy", "protection"}, "source"},

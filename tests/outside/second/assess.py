@@ -237,10 +237,10 @@ def retakes(survey, zone_of, policy):
     return [one for z, p in places for one in retake(z, p, policy)]
 
 
-def outlook(survey, policy, zones, ways):
+def outlook(survey, policy, zones):
     """What the marks imply beyond themselves."""
     works = Works(survey, policy, zones)
-    return {"unseen": unseen.answer(survey, policy, zones, ways), "years": History(survey, policy, zones).answer(),
+    return {"unseen": unseen.answer(survey, policy, zones), "years": History(survey, policy, zones).answer(),
             "robustness": robustness.answer(policy, zones), "works": works.answer(), "afloat": Afloat(survey, policy, works).answer(),
             "protection": protection.answer(survey, policy)}
 
@@ -259,4 +259,4 @@ def assess(survey, policy, ways=frozenset()):
         "gauges": [gauge_room.answer(g, lowest_displayed([p for p in plate if p.gauge == name])) for name, g in gauges.items()],
         "zones": [z.answer() for z in zones], "rows": [row_answer(r, survey, zone_of[r]) for r in survey.rows],
         "marks": [mark_answer(m, zone_of[m.row]) for m in survey.marks], "pits": [pit_answer(p, zone_of[p.row]) for p in survey.pits],
-        **outlook(survey, policy, zones, ways)}
+        **outlook(survey, policy, zones)}

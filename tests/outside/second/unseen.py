@@ -96,7 +96,7 @@ def refused(depths, zone, period, rule):
     return "all-alike" if min(depths) == max(depths) else None
 
 
-def expected(depths, zone, period, rule, ways):
+def expected(depths, zone, period, rule):
     mu, beta = likely(depths)
     var_mu, var_beta, cov = information(depths, mu, beta)
     y = -log(-log(1 - 1 / float(period)))
@@ -104,7 +104,7 @@ def expected(depths, zone, period, rule, ways):
     confidence = float(percent(rule["confidence"]))
     two, one = NormalDist().inv_cdf((1 + confidence) / 2), NormalDist().inv_cdf(confidence)
     nll = sum(log(beta) + (x - mu) / beta + exp(-(x - mu) / beta) for x in depths)
-    left = [p.shown if "beside-displayed" in ways else p.judged for p in zone.plate]
+    left = [p.judged for p in zone.plate]
     return {"ml": {"mu": mu, "beta": beta, "se_mu": sqrt(var_mu), "se_beta": sqrt(var_beta), "cov": cov, "nll": nll},
             "lmoments": l_moments(depths), "fit": {"a2": misfit(depths, mu, beta)}, "period": period, "level": level, "se": se,
             "low": level - two * se, "high": level + two * se, "upper": level + one * se, "mode": mu + beta * log(float(period)),
@@ -112,7 +112,7 @@ def expected(depths, zone, period, rule, ways):
             "beside_mean": float(sum(left) / len(left)) - level if left else None}
 
 
-def blocks(zone, survey, rule, ways):
+def blocks(zone, survey, rule):
     given = survey.given["zones"][zone.zone.name].get("pit-blocks")
     if not given:
         return None
@@ -125,7 +125,7 @@ def blocks(zone, survey, rule, ways):
     reason = refused(depths, zone, period, rule)
     if reason:
         return {**out, "refused": reason}
-    return {**out, "refused": None, **expected(depths, zone, period, rule, ways)}
+    return {**out, "refused": None, **expected(depths, zone, period, rule)}
 
 
 def coverage(marks, area, gap, touched):
@@ -134,11 +134,11 @@ def coverage(marks, area, gap, touched):
             "used_per_m2": None if area is None else count["used"] / area, "touched_share": touched, "largest_gap": gap}
 
 
-def answer(survey, policy, zones, ways):
+def answer(survey, policy, zones):
     rule, areas = policy.given["unseen"], [z.zone.area for z in zones]
     area = None if None in areas else sum(areas)
     gaps = [gap(z) for z in zones]
     longest = max((g for g in gaps if g), key=lambda g: g["length"], default=None)
     whole = coverage(survey.marks, area, longest, touched(survey.marks, area, survey))
-    return {"zones": [{"zone": z.zone.name, **coverage(z.marks, z.zone.area, g, touched(z.marks, z.zone.area, survey)), "pits": blocks(z, survey, rule, ways)}
+    return {"zones": [{"zone": z.zone.name, **coverage(z.marks, z.zone.area, g, touched(z.marks, z.zone.area, survey)), "pits": blocks(z, survey, rule)}
                       for z, g in zip(zones, gaps)], "whole": whole}

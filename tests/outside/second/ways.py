@@ -3,4 +3,4 @@
 Each has a small survey under open/ that shows it. When the program changes, that survey agrees, the judge says so, and the
 entry is taken from here, from where it is looked at, and closed in the record.
 """
-OPEN = {"beside-displayed": "where a gauge reads too much, plate beside the deepest pit to expect is taken as displayed"}
+OPEN = {}

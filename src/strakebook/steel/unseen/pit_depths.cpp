@@ -56,7 +56,7 @@ Expected expected(const survey::Zone &zone, const survey::PitBlocks &blocks, con
   out.poor = out.chance < base::approximate(rule.significance);
   out.period = blocks_in(*zone.area_m2, blocks.block_m2);
   add_level(out, base::approximate(rule.confidence));
-  if (result.mean_nm) out.beside_mean = base::approximate(*result.mean_nm) / static_cast<double>(nm_in_mm) - out.level;
+  if (result.general) out.beside_mean = base::approximate(result.general->remaining_nm) / static_cast<double>(nm_in_mm) - out.level;
   return out;
 }
 

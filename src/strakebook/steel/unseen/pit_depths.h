@@ -34,7 +34,7 @@ struct Expected {
   double mode = 0;           ///< likeliest depth of the deepest of T blocks, location + scale ln T
   double within = 0;         ///< no deeper, at the policy's confidence, is the deepest of T blocks of the fitted law itself
   double chance_deeper = 0;  ///< of the deepest of T blocks to be deeper than `level`
-  std::optional<double> beside_mean; ///< mean of the zone's used marks less `level`; absent without one. Nobody measured it
+  std::optional<double> beside_mean; ///< mean of what the zone's used marks are judged by, less `level`; absent without one. Nobody measured it
 };
 
 struct PitDepths {

@@ -5,20 +5,20 @@
 
 #include "strakebook/base/approximate.h"
 #include "strakebook/steel/assess/originals.h"
+#include "strakebook/steel/policy/exact.h"
 #include "strakebook/steel/years/elapsed.h"
 
 namespace strakebook::years {
 
-using policy::product;
+using policy::exact;
+using policy::Exact;
 using policy::square;
 
 namespace {
 
 double number(Fraction value) { return static_cast<double>(value.num) / static_cast<double>(value.den); }
-Fraction squared(Fraction value) { return value * value; }
+Exact squared(const Exact &value) { return value * value; }
 Fraction inverse(Fraction positive) { return {positive.den, positive.num}; }
-Fraction minus(Fraction value) { return {-value.num, value.den}; }
-bool less(Fraction a, Fraction b) { return product(a.num, b.den) < product(b.num, a.den); }
 
 std::optional<base::Date> middle_of_year(const std::optional<survey::Fact> &built) {
   if (!built || built->text.text.size() != 4) return std::nullopt;
@@ -48,8 +48,7 @@ std::optional<Rate> rate_as_built(const survey::Survey &survey, const policy::Po
 }
 
 Change change_of(const Rate &rate, base::Decimal band) {
-  const Fraction doubt = squared(policy::fraction(band.ratio())) * rate.variance;
-  if (!less(doubt, {square(rate.lost.nm()), 1})) return Change::within_doubt;
+  if (squared(exact(rate.lost)) <= squared(exact(band)) * exact(rate.variance)) return Change::within_doubt;
   return rate.lost > Length{} ? Change::lost : Change::grown;
 }
 
@@ -67,11 +66,10 @@ Life life_to(const std::string &criterion, Length limit, Length judged, const Ra
 }
 
 assess::Verdict keeps(Length margin, const Rate &rate, Ratio horizon, base::Decimal band) {
-  const Fraction taken = policy::fraction(horizon) * policy::fraction(rate.per_year);
-  const Fraction over = Fraction{margin.nm(), 1} + minus(taken); // what the mean rate leaves above the limit
-  if (margin <= Length{} || over.num < 0) return assess::Verdict::falls_short;
-  const Fraction share = policy::fraction(horizon) * policy::fraction(band.ratio()) * inverse(policy::fraction(rate.years));
-  return less(squared(over), squared(share) * rate.variance) ? assess::Verdict::too_close : assess::Verdict::meets;
+  const Exact over = exact(margin) - exact(horizon) * exact(rate.per_year); // what the mean rate leaves above the limit
+  if (margin <= Length{} || over < 0) return assess::Verdict::falls_short;
+  const Exact share = exact(horizon) * exact(band) / exact(rate.years);
+  return squared(over) < squared(share) * exact(rate.variance) ? assess::Verdict::too_close : assess::Verdict::meets;
 }
 
 } // namespace strakebook::years
