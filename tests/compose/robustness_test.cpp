@@ -67,8 +67,8 @@ TEST_CASE("where every criterion is met and nothing turns the verdict a sentence
   sample::assess_again(sample);
   CHECK(table(sample, "table/robustness/W").empty());
   // the lowest plate, 5.5, falls short of 20 % of 7.1, 5.68, by more than the doubt of 0.16, and of nothing else
-  CHECK(contains(pages(sample), "holds for every limit from 3.0 mm to 4.0 mm and the doubt taken 0.5 to 2 times. "
-                                "Another verdict comes of 1 of the 18 combinations tried."));
+  CHECK(contains(pages(sample), "for every limit from 3.0 mm to 4.0 mm and the doubt taken 0.5 to 2 times. "
+                                "Of all 18 combinations of limit, share lost, original and doubt tried, 1 give another."));
 }
 
 TEST_CASE("a zone to which no criterion applies shows no combination") {

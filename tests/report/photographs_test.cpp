@@ -27,7 +27,7 @@ TEST_CASE("a photograph that does not decode is refused at its file's line") {
   REQUIRE(found.errors() == 1);
   const auto &refusal = found.all().front();
   CHECK(refusal.code == base::Code::photo_unreadable);
-  CHECK(refusal.span.line == 143);
+  CHECK(refusal.span.line == 146);
   CHECK(refusal.message.find("photos/side.jpg") != std::string::npos);
 }
 

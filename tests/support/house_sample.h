@@ -119,6 +119,7 @@ inline policy::Policy house() {
   policy.least_read = {1, 2};
   policy.statistics = {.least_for_statistics = 4, .confidence = {95, 100}, .share = {95, 100}, .percentile = {10, 100}};
   policy.spot_check_per_m2 = decimal("1");
+  policy.afloat = {.waters = {{"fresh", decimal("1.000")}}, .least_freeboard = length("250"), .least_downflooding = length("250")};
   policy.works = {.insert = "insert", .overplate = "overplate", .pad = "pad weld", .least_side_plate = length("4"),
                   .least_lap = length("25"), .most_lap = length("50"), .sound_under_lap = length("4"),
                   .least_doubler = length("300"), .least_insert = length("300"), .least_pad = length("150"),

@@ -74,7 +74,7 @@ content::Row as_found_row(const Scope &scope) {
               height_cell(scope, before.downflooding, rule.least_downflooding), cell(std::string())});
 }
 
-/// Each way to cover an area, by itself and as found.
+/// Each way to cover an area, by itself and as found, and every area in one way.
 content::RowGroup options(const Scope &scope) {
   content::RowGroup group{.head = plain(scope.say("afloat.options")), .id = {}, .rows = {}};
   for (const works::Option &option : scope.outlook().works.options) {
@@ -85,6 +85,11 @@ content::RowGroup options(const Scope &scope) {
     group.rows.push_back(step_row(scope, *step,
                                   plain(option.kind == works::Option::Kind::insert ? scope.say("afloat.option-let-in", {area})
                                                                                    : scope.say("afloat.option-laid-over", {area}))));
+  }
+  for (const Step &step : scope.outlook().afloat.whole) {
+    const bool let_in = step.item == "all insert";
+    group.rows.push_back(step_row(scope, step, plain(let_in ? scope.say("afloat.whole-let-in") : scope.say("afloat.whole-laid-over"))));
+    group.rows.back().total = true;
   }
   return group;
 }

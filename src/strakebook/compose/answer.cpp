@@ -129,8 +129,8 @@ std::vector<Block> limitation_and_next(const Scope &scope) {
     next = scope.tell("answer.next-by", {{"date", content::strong(date(scope, answer.next_survey_by->value))},
                                          {"words", next}});
   out.push_back(paragraph(std::move(next), look::side));
-  if (const auto reached = limit_before_next(scope))
-    out.push_back(paragraph(reached->text(), look::side));
+  for (const auto &told : {nearest_in_time(scope), limit_before_next(scope)})
+    if (told) out.push_back(paragraph(told->text(), look::side));
   return out;
 }
 

@@ -44,7 +44,7 @@ std::string with_minus(std::string figure) {
 }
 
 std::string with_sign(std::string figure) {
-  const bool bare = !figure.empty() && figure.front() != '-';
+  const bool bare = !figure.empty() && figure.front() != '-' && !figure.starts_with(minus);
   return bare ? "+" + figure : with_minus(std::move(figure));
 }
 

@@ -91,6 +91,18 @@ std::optional<Sentence> rate_sentence(const Scope &scope, std::string_view zone)
                                                  {"figures", plain(rate_and_life(scope, years::place_of(scope.outlook().history, found.rate->at)))}});
 }
 
+std::optional<Sentence> nearest_in_time(const Scope &scope) {
+  const auto &history = scope.outlook().history;
+  if (!history.next_look || history.next_look->at.empty()) return std::nullopt;
+  std::optional<Sentence> text = scope.tell_computed(
+      "comparison.nearest", {{"figures", plain(rate_and_life(scope, years::place_of(history, history.next_look->at)))}});
+  std::vector<std::string> zones;
+  for (const auto &zone : history.zones)
+    if (zone.matched == 0) zones.push_back(zone_name(scope, zone.zone));
+  if (!zones.empty()) add_sentence(text, scope.tell_computed("comparison.not-compared", {{"zones", plain(join_and(scope, zones))}}));
+  return text;
+}
+
 std::optional<Sentence> limit_before_next(const Scope &scope) {
   std::vector<std::string> zones;
   for (const auto &zone : scope.outlook().history.zones)

@@ -22,6 +22,8 @@ bool rate_tells(const Scope &scope, std::string_view zone);
 std::optional<content::Row> rate_row(const Scope &scope, std::string_view zone);
 /// How long the limit is kept at the gravest place; nullopt where no rate is judged.
 std::optional<Sentence> rate_sentence(const Scope &scope, std::string_view zone);
+/// The place whose limit is nearest in time, its rate and life, and the zones that were not compared; nullopt where no rate is known.
+std::optional<Sentence> nearest_in_time(const Scope &scope);
 /// The zones that reach their limit before the next survey; nullopt: none does.
 std::optional<Sentence> limit_before_next(const Scope &scope);
 

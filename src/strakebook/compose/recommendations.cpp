@@ -30,8 +30,9 @@ Inlines ladder_line(const Scope &scope, const survey::Recommendation &item) {
       out.emplace_back(content::LineBreak{});
     const bool follows = std::ranges::find(result.suggested, item.action) != result.suggested.end();
     const base::Fill action{"action", action_name(scope, item.action)};
-    const std::string verdict =
-        follows ? scope.say("ladder.followed", {action}) : scope.say("ladder.not-the-row", {action});
+    const std::string verdict = item.action.empty() ? std::string()
+                                : follows           ? scope.say("ladder.followed", {action})
+                                                    : scope.say("ladder.not-the-row", {action});
     out = std::move(out) +
           scope.tell("recommendations.ladder-line", {{"zone", plain(zone_name(scope, zone))},
                                                      {"when", plain(words->when)},

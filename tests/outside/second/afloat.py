@@ -51,6 +51,10 @@ class Afloat:
             yield self.step("all", [(i["net_kg"], i["centre"]) for i in adding])
         for o in self.works.options():
             yield self.step(f"{o['area']} {o['kind']}", [(o["net_kg"], o["centre"])])
+        for kind in ("insert", "overplate"):
+            chosen = [o for o in self.works.options() if o["kind"] == kind]
+            if len(chosen) > 1:
+                yield self.step(f"all {kind}", [(o["net_kg"], o["centre"]) for o in chosen])
 
     def answer(self):
         known = self.waterplane is not None and self.density is not None

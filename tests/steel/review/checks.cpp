@@ -97,7 +97,7 @@ TEST_CASE("no doubler over a doubler") {
   const auto found = only(reviewed(survey), Code::doubler_on_doubler);
   CHECK(says(found, "schedule item S1: \"overplate\" would lie over the doubler D1"));
   CHECK(found.span.line == 60);
-  SECTION("another action") { survey.steelwork[0].action = "insert"; }
+  SECTION("another action") { survey.steelwork[0].action = "weld build-up"; }
   SECTION("clear of it") { survey.steelwork[0].at.from = sample::station("6.1"); }
   CHECK(reviewed(survey).empty());
 }

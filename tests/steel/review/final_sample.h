@@ -23,6 +23,10 @@ inline survey::Survey complete_final() {
   made.surveyor = {.name = words("A surveyor"), .qualification = words("surveyor"), .body = words("none"),
                    .declaration = words("What is stated as seen was seen."), .signed_on = base::Located<base::Date>{{2026, 10, 20}}};
   made.vessel.name = words("A vessel");
+  made.vessel.beam.length = station("2.08 m");
+  made.afloat = {.water = words("fresh"), .waterplane_coefficient = decimal("0.9"),
+                 .freeboard = survey::LengthFact{.length = station("0.40 m")},
+                 .downflooding = survey::LengthFact{.length = station("0.30 m")}, .span = at_line(70)};
   made.vessel.ids = {{.text = words("hull 12")}};
   made.conditions = {.how_held = words("on keel blocks"), .out_of_water = base::Located<bool>{true}, .cleaned = base::Located<bool>{true}};
   made.datum = {.from = words("fore face of stem"), .towards = words("aft"), .span = at_line(20)};

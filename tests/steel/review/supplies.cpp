@@ -14,26 +14,28 @@ using sample::words;
 
 namespace {
 
-/// A final that lacks nothing, its house with waters, metals and least heights, and works by hand.
+/// A final that lacks nothing, its house with metals, and works by hand.
 struct Boat {
   survey::Survey survey = sample::complete_final();
   policy::Policy policy = sample::house();
   works::Works works;
+  std::vector<std::optional<double>> weights; ///< of the plates in the schedule, as the test would have them
 
   Boat() {
-    policy.afloat = {.waters = {{"fresh", decimal("1.000")}}, .least_freeboard = length("250"), .least_downflooding = length("250")};
     policy.protection.metals["zinc"] = {.capacity = decimal("780"), .waters = {"salt"}};
     policy.protection.unworn_percent = decimal("5");
     policy.protection.unworn_months = 12;
-    survey.vessel.beam.length = station("2.08 m");
-    survey.afloat = {.water = words("fresh"), .waterplane_coefficient = decimal("0.9"),
-                     .freeboard = survey::LengthFact{.length = station("0.40 m")},
-                     .downflooding = survey::LengthFact{.length = station("0.30 m")}, .span = sample::at_line(70)};
   }
   /// 18 x 2.08 x 0.9 = 33.696 m2: 33.696 kg sink her by a millimetre.
   Boat &put(std::optional<double> kg) {
-    survey.steelwork.push_back({.id = "S" + std::to_string(works.items.size() + 1), .span = sample::at_line(60)});
-    works.items.push_back({.id = survey.steelwork.back().id, .adds_steel = true, .net_kg = kg});
+    survey.steelwork.push_back(sample::sound_plate("overplate"));
+    survey.steelwork.back().id = "S" + std::to_string(survey.steelwork.size());
+    survey.steelwork.back().at = {.rows = {"BC"}, .from = station("2"), .to = station("3"), .span = sample::at_line(60)};
+    survey.steelwork.back().span = sample::at_line(60);
+    weights.push_back(kg);
+    base::Diagnostics sink;
+    works = works::reckon(survey, assess::assess(survey, policy, sink), policy);
+    for (std::size_t i = 0; i < weights.size(); ++i) works.items[i].net_kg = weights[i];
     return *this;
   }
   std::vector<base::Diagnostic> reviewed() const {
@@ -82,8 +84,8 @@ TEST_CASE("steel without the figures of floating is told what to give") {
   CHECK(boat.reviewed().empty()); // nothing is added
   boat.put(500).put(std::nullopt);
   const auto found = only(boat.warnings(), Code::afloat_inputs);
-  CHECK(says(found, "afloat: water, afloat: waterplane-coefficient, afloat: freeboard, afloat: downflooding and S2: length, breadth "
-                    "and thickness are not given"));
+  CHECK(says(found, "afloat: water, afloat: waterplane-coefficient, afloat: freeboard, afloat: downflooding and S2: a mark read where "
+                    "it is let in are not given"));
   CHECK(found.span.line == 60);
 }
 

@@ -99,8 +99,17 @@ Step together(const Hull &hull, const std::vector<Step> &steps, const Heights &a
   return all;
 }
 
-std::string option_name(const works::Option &option) {
-  return option.area + " " + (option.kind == works::Option::Kind::insert ? "insert" : "overplate");
+std::string word_of(works::Option::Kind kind) { return kind == works::Option::Kind::insert ? "insert" : "overplate"; }
+
+std::string option_name(const works::Option &option) { return option.area + " " + word_of(option.kind); }
+
+void add_whole(Afloat &found, const works::Works &works, works::Option::Kind kind) {
+  std::vector<Step> steps;
+  for (std::size_t i = 0; i < works.options.size(); ++i)
+    if (works.options[i].kind == kind) steps.push_back(found.options[i]);
+  if (steps.size() < 2) return;
+  found.whole.push_back(together(*found.hull, steps, found.before));
+  found.whole.back().item = "all " + word_of(kind);
 }
 
 void lower_to(std::optional<Length> &least, const std::optional<Length> &height) {
@@ -130,6 +139,7 @@ Afloat float_with(const survey::Survey &survey, const assess::Assessment &, cons
   if (!found.steps.empty()) found.all = together(hull, found.steps, found.before);
   for (const works::Option &option : works.options)
     found.options.push_back(placed(survey, hull, step(hull, option_name(option), option.net_kg, 0, found.before), option.centre));
+  for (const auto kind : {works::Option::Kind::insert, works::Option::Kind::overplate}) add_whole(found, works, kind);
   return found;
 }
 

@@ -60,7 +60,8 @@ struct Afloat {
   Heights before;                     ///< as found
   std::vector<Step> steps;            ///< items of the schedule whose weight is known, in its order
   std::optional<Step> all;            ///< of them together
-  std::vector<Step> options;          ///< ways to cover an area, each by itself
+  std::vector<Step> options;          ///< ways to cover an area, each by itself, one for each of Works::options
+  std::vector<Step> whole;            ///< every area covered in one way at once; none where fewer than two are
   std::vector<Lack> lacking;
   std::vector<std::string> unweighed; ///< items that add steel, and their weight cannot be reckoned
   bool steel_added = false;           ///< an item of the schedule adds steel

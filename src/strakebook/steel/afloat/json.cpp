@@ -39,7 +39,8 @@ nlohmann::ordered_json json(const Afloat &found) {
   auto steps = Json::array();
   for (const Step &one : found.steps) steps.push_back(form(one, found.before));
   if (found.all) steps.push_back(form(*found.all, found.before));
-  for (const Step &one : found.options) steps.push_back(form(one, found.before));
+  for (const auto *more : {&found.options, &found.whole})
+    for (const Step &one : *more) steps.push_back(form(one, found.before));
   const auto same = [](double value) { return value; };
   return {{"waterplane_m2", given(found.waterplane_m2, same)},
           {"density", given(found.density, same)},

@@ -62,10 +62,11 @@ std::vector<Quantity> quantities(const Afloat &found) {
     add_sinkage(out, hull, *found.all);
     add_trim(out, hull, *found.all);
   }
-  for (const Step &step : found.options) {
-    add_sinkage(out, hull, step);
-    add_heights(out, step, found.before, "afloat");
-  }
+  for (const auto *more : {&found.options, &found.whole})
+    for (const Step &step : *more) {
+      add_sinkage(out, hull, step);
+      add_heights(out, step, found.before, "afloat");
+    }
   return out;
 }
 

@@ -34,7 +34,8 @@ void not_reckoned(Findings &to, const Subject &subject) {
   if (!found.steel_added) return;
   std::vector<std::string> missing;
   for (const Lack lack : found.lacking) missing.push_back("afloat: " + key_of(lack));
-  for (const std::string &item : found.unweighed) missing.push_back(item + ": length, breadth and thickness");
+  for (const works::Item &item : subject.outlook.works.items) // a plate without its figures is asked after by itself
+    if (item.adds_steel && !item.net_kg && works::outlined(item)) missing.push_back(item.id + ": a mark read where it is let in");
   if (missing.empty()) return;
   to.push_back(to_acknowledge(base::Code::afloat_inputs, nearest(subject.survey.afloat.span, subject.survey.steelwork.front().span),
                               "afloat-inputs", "the schedule adds steel, and how she floats with it is not all reckoned: " +
