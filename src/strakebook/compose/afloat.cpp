@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/tables.h"
 
@@ -194,7 +195,12 @@ content::Block in_words(const Scope &scope) {
 
 } // namespace
 
-std::string height_text(Length height, Length least) { return with_minus(base::mm_clear_of(height, least, 0)); }
+std::string height_text(Length height, Length least) {
+  constexpr std::int64_t nm_in_mm = 1'000'000;
+  const Length whole = Length::nanometres(static_cast<std::int64_t>(std::floor(base::in_millimetres(height))) * nm_in_mm); // never higher than it is
+  const bool clear = whole != least && (whole < least) == (height < least);
+  return with_minus(clear || whole == height ? base::mm_exact(whole, 0) : base::mm_clear_of(height, least, 0));
+}
 
 content::Block afloat_table(const Scope &scope, Numbering &numbering) {
   const afloat::Afloat &found = scope.outlook().afloat;

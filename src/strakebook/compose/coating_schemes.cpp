@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "strakebook/compose/afloat.h"
 #include "strakebook/compose/coating_parts.h"
 #include "strakebook/compose/looks.h"
@@ -53,10 +55,16 @@ content::Cell film_cell(const Scope &scope, const std::optional<base::Measured> 
   return film ? cell(base::to_text(base::round_to({film->value.nm(), nm_in_um}, 0))) : dash(scope);
 }
 
+/// To a tenth, and never less than is needed.
+std::optional<double> bought(const std::optional<double> &litres) {
+  constexpr double tenths = 10;
+  return litres ? std::optional(std::ceil(*litres * tenths) / tenths) : std::nullopt;
+}
+
 content::Row scheme_row(const Scope &scope, const survey::CoatingScheme &scheme, const protection::Scheme &result) {
   return row({cell(content::strong(scheme.id)), cell(reach_words(scope, scheme.at)), cell(product(scope, scheme)),
               film_cell(scope, scheme.dry_film), given_cell(scope, scheme.area_m2), given_cell(scope, scheme.solids_percent),
-              given_cell(scope, scheme.loss_percent), reckoned_cell(scope, result.litres, 1),
+              given_cell(scope, scheme.loss_percent), reckoned_cell(scope, bought(result.litres), 1),
               scheme.recoat.given() ? cell(prose(scope, scheme.recoat.text)) : dash(scope)},
              {}, scheme.span);
 }

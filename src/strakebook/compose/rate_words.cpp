@@ -5,6 +5,7 @@
 
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
+#include "strakebook/steel/years/rates.h"
 
 namespace strakebook::compose {
 
@@ -27,7 +28,7 @@ std::string rate_and_life(const Scope &scope, const years::Place &place) {
   const auto *life = measured_life(scope, place);
   const auto &horizon = scope.outlook().history.horizon;
   const std::string rates = scope.say_computed(
-      "comparison.rates", {{"place", tied_mark(place.id)}, {"rate", with_minus(rate_text(rate.per_year))}, {"upper", with_minus(rate_up(rate.upper))}});
+      "comparison.rates", {{"place", tied_mark(place.id)}, {"rate", with_minus(rate_text(rate.per_year))}, {"upper", with_minus(rate_up(years::upper_rate(place)))}});
   if (life == nullptr || !life->upper) return rates + scope.say_computed("comparison.no-life");
   const base::Fill upper{"upper", life_text(*life->upper, horizon)};
   if (!life->mean) return rates + scope.say_computed("comparison.upper-life", {upper});

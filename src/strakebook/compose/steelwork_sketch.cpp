@@ -122,6 +122,8 @@ void add_frames(Drawing &to, const Scope &scope, const Plate &plate, double unde
   const works::Stretch along{*plate.item.centre - Length::nanometres(plate.item.length->nm() / 2),
                              *plate.item.centre + Length::nanometres(plate.item.length->nm() / 2)};
   const auto a = works::nearest(*framing, along.from).number, b = works::nearest(*framing, along.to).number;
+  constexpr std::int64_t most_drawn = 100; // closer frames are no frames of a hull
+  if (std::max(a, b) - std::min(a, b) > most_drawn) return;
   for (auto n = std::min(a, b); n <= std::max(a, b); ++n) {
     const Length station = framing->station(n);
     if (station < along.from || along.to < station) continue;

@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/results_parts.h"
 #include "strakebook/compose/statements.h"
@@ -94,11 +95,13 @@ content::Block law_table(const Scope &scope, Numbering &numbering, const survey:
 }
 
 /// What would be left under such a pit, beside the mean of the zone; against the limit that the zone is measured by.
-std::optional<Sentence> beside(const Scope &scope, const std::string &zone, const unseen::Expected &found) {
+/// Where one as deep as any in the blocks is known, that one is taken.
+std::optional<Sentence> beside(const Scope &scope, const std::string &zone, const unseen::Expected &found, double deepest_seen) {
   if (!found.beside_mean) return std::nullopt;
   const InlineFill mean{"mean", plain(unit_mm(scope, mm_near(*found.beside_mean + found.level)))};
-  if (*found.beside_mean <= 0) return scope.tell_computed("unseen.through", {mean});
-  const InlineFill left{"left", plain(unit_mm(scope, mm_down(*found.beside_mean)))};
+  const double beside_mean = *found.beside_mean + std::min(0.0, found.level - deepest_seen);
+  if (beside_mean <= 0) return scope.tell_computed("unseen.through", {mean});
+  const InlineFill left{"left", plain(unit_mm(scope, mm_down(beside_mean)))};
   const auto limit = main_limit(scope, zone);
   if (!limit) return scope.tell_computed("unseen.beside", {mean, left});
   return scope.tell_computed("unseen.beside-limit", {mean, left, {"limit", plain(unit_mm(scope, limit_text(limit->remaining)))}});
@@ -130,7 +133,7 @@ Sentence expectation(const Scope &scope, const survey::Zone &zone, const unseen:
   add_sentence(text, seen(scope, pits, found.level));
   add_sentence(text, scope.tell_computed("unseen.chance", {{"chance", plain(share_words(scope, found.chance_deeper))}, {"confidence", confidence},
                                                            {"within", plain(unit_mm(scope, mm_up(found.within)))}}));
-  add_sentence(text, beside(scope, zone.id, found));
+  add_sentence(text, beside(scope, zone.id, found, base::in_millimetres(pits.deepest_seen)));
   return *text;
 }
 

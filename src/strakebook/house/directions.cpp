@@ -50,6 +50,10 @@ std::vector<Direction> of_judging() {
 /// Of what is said beyond the marks.
 std::vector<Direction> of_the_outlook() {
   return {
+      {{"policy", "works", "insert"}, Way::fixed},
+      {{"policy", "works", "overplate"}, Way::fixed},
+      {{"policy", "works", "pad"}, Way::fixed},
+      {{"policy", "protection", "metals", "*", "waters"}, Way::fixed},
       {{"policy", "works", "least-side-plate"}, Way::up},
       {{"policy", "works", "least-lap"}, Way::up},
       {{"policy", "works", "most-lap"}, Way::down},

@@ -8,7 +8,7 @@ namespace strakebook::house {
 
 using Pattern = std::vector<std::string_view>; ///< keys from the top; "*" stands for any one key
 
-enum class Way { up, down, to_yes, to_always, along };
+enum class Way { up, down, to_yes, to_always, along, fixed };
 struct Direction {
   Pattern path;
   Way way;

@@ -88,9 +88,19 @@ bool any_matches(const Path &path, const std::vector<Pattern> &table) {
   return std::any_of(table.begin(), table.end(), [&](const Pattern &p) { return matches(path, p); });
 }
 
+/// A value, or a list of them.
+std::string words_of(const YamlNode &node) {
+  std::vector<std::string> items;
+  for (const YamlNode &item : node.items)
+    items.push_back(item.text);
+  return node.kind == YamlNode::Kind::list ? base::joined(items, ", ") : node.text;
+}
+
 bool laxer(const std::string &was, const std::string &now, Way way) {
   if (way == Way::to_yes)
     return was == "yes" && now != "yes";
+  if (way == Way::fixed)
+    return now != was;
   if (way == Way::to_always)
     return now != was && now != "always";
   if (way == Way::along)
@@ -108,6 +118,7 @@ std::string_view stricter(Way way) {
   case Way::down:
     return "or less";
   case Way::to_yes:
+  case Way::fixed:
     return "and nothing else";
   case Way::to_always:
     return "or always";
@@ -143,11 +154,11 @@ bool grows(const Path &path) { return any_matches(path, growing()); }
 
 bool may_replace(const YamlNode &base, const YamlNode &over, const Path &path, Diagnostics &sink) {
   for (const Direction &d : directions()) {
-    if (!matches(path, d.path) || !laxer(base.text, over.text, d.way))
+    if (!matches(path, d.path) || !laxer(words_of(base), words_of(over), d.way))
       continue;
     sink.error(Code::layout_loosens, over.span,
-               fmt::format("{} is laxer than {}, which the base asks for", over.text, base.text),
-               fmt::format("{} {}", base.text, stricter(d.way)));
+               fmt::format("{} is laxer than {}, which the base asks for", words_of(over), words_of(base)),
+               fmt::format("{} {}", words_of(base), stricter(d.way)));
     return false;
   }
   if (path.back() == "after") {

@@ -112,6 +112,9 @@ def expected(depths, zone, period, rule):
             "beside_mean": float(sum(left) / len(left)) - level if left else None}
 
 
+EXPECTED = ("ml", "lmoments", "fit", "period", "level", "se", "low", "high", "upper", "mode", "within", "chance_deeper", "beside_mean")
+
+
 def blocks(zone, survey, rule):
     given = survey.given["zones"][zone.zone.name].get("pit-blocks")
     if not given:
@@ -124,7 +127,7 @@ def blocks(zone, survey, rule):
            "deeper_pit": max(deeper, key=lambda p: p.depth).name if deeper else None}
     reason = refused(depths, zone, period, rule)
     if reason:
-        return {**out, "refused": reason}
+        return {**out, "refused": reason, **dict.fromkeys(EXPECTED)}
     return {**out, "refused": None, **expected(depths, zone, period, rule)}
 
 

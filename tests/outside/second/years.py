@@ -45,7 +45,7 @@ class Earlier:
 
     def position(self, station):
         """Of a station as written there, along this survey's hull."""
-        along = int(station) * self.frame if self.unit == "frames" else length(station, STATION_UNIT[self.unit])
+        along = Fraction(station) * self.frame if self.unit == "frames" else length(station, STATION_UNIT[self.unit])
         return self.zero + self.sign * along
 
     def read_marks(self, survey):
@@ -142,7 +142,7 @@ class PlaceCompared:
         left = self.place.judged - limit
         if self.rate is None:
             return None, None
-        return lifetime(left, self.rate.per_year), lifetime(left, self.rate.upper)
+        return lifetime(left, self.rate.per_year), lifetime(left, max(r.upper for r in (self.short, self.long, self.as_built) if r))
 
     def lives(self):
         for c, limit in self.limits:
@@ -205,7 +205,7 @@ class History:
         for e in self.surveys:
             marks, left_marks = matched(plate, e.marks, self.radius)
             under, left_pits = matched(pits, e.pits, self.radius)
-            met[e.name] = {**marks, **under}
+            met[e.name] = {**dict(self.plate_before(pits, under, e.marks)), **marks, **under}
             rows = self.survey.rows
             self.unmatched[e.name] = [t.name for t in sorted(left_marks, key=lambda t: (rows.index(t.row), e.sign * t.at)) + left_pits]
         for z in self.zones:
@@ -213,6 +213,13 @@ class History:
                 found = [(e, met[e.name][p.name]) for e in newest if p.name in met[e.name]]
                 self.places.append(PlaceCompared(p, at[p.name], z, found, self))
         self.unmatched["here"] = [c.place.name for c in self.places if not c.found]
+
+    def plate_before(self, pits, under, marks):
+        """A pit that none was before stands against the plate that was read nearest to it on its row."""
+        for p, at in pits:
+            near = [t for t in marks if p.name not in under and t.row == p.row and abs(t.at - at) <= self.radius]
+            if near:
+                yield p.name, min(near, key=lambda t: (abs(t.at - at), t.at))
 
     def zone_answer(self, zone):
         places = [c for c in self.places if c.zone is zone]
@@ -224,7 +231,7 @@ class History:
         return {"zone": zone.zone.name, "matched": len(met), **{k.replace("-", "_"): len(v) for k, v in kinds.items()},
                 "greatest": greatest and {"place": greatest.place.name, "rate": greatest.rate.per_year * 10**6},
                 "mean_lost": sum(lost) / len(lost) * 10**6 if lost else None,
-                "rate_criterion": self.rate_criterion(met) if met and zone.by else None}
+                "rate_criterion": self.rate_criterion([c for c in places if c.rate]) if met and zone.by else None}
 
     def horizon(self):
         by = self.survey.given.get("answer", {}).get("next-survey-by")

@@ -94,3 +94,41 @@ TEST_CASE("where nothing is matched no rate is judged") {
   CHECK(history.surveys.front().matched == 0);
   CHECK_FALSE(history.next_look);
 }
+
+TEST_CASE("a pit that is new stands against the plate read there before, not against the years since she was built") {
+  auto survey = one_mark("5.7", "5.6");
+  survey.pits = {{.id = "P1", .at = {.row = "PW", .station = station("9.1")}, .adjacent = mm("5.6"), .depth = mm("1.3"), .gauge = "depth"}};
+  const auto history = history_of(survey);
+  const auto &pit = history.places.back();
+  REQUIRE(pit.id == "P1");
+  REQUIRE(pit.earlier.size() == 1);
+  CHECK(pit.earlier.front().at == "9");
+  CHECK(pit.short_term->per_year == base::Ratio{280'000, 1}); // 5.7 to 4.3 in five years
+  CHECK(pit.change == years::Change::lost);
+  CHECK_FALSE(pit.as_built);
+  survey.pits.front().at.station = station("9.16"); // beyond the radius
+  CHECK(history_of(survey).places.back().earlier.empty());
+}
+
+TEST_CASE("where a zone is compared, a place that no earlier survey has speaks for it by what it lost since she was built") {
+  auto survey = one_mark("5.7", "5.6");
+  survey.vessel.built = survey::Fact{.text = words("2006")};
+  survey.answer.next_survey_by = {day("2028-10-14"), {}};
+  CHECK(history_of(survey).zones.front().rate->at == "PW 9");
+  survey.pits = {{.id = "P1", .at = {.row = "PW", .station = station("12")}, .adjacent = mm("5.6"), .depth = mm("1.5"), .gauge = "depth"}};
+  const auto rate = history_of(survey).zones.front().rate.value(); // 1.9 in 20.3 years: 0.1 is left for 1.07 years
+  CHECK(rate.at == "P1");
+  CHECK(rate.verdict == Verdict::falls_short);
+}
+
+TEST_CASE("the upper rate is the greater of both terms' upper rates, though the mean rate of the other governs") {
+  auto survey = one_mark("5.05", "4.6"); // 0.45 in five years
+  survey.earlier.push_back(earlier_survey("V06", "2006-10-14"));
+  read_then(survey.earlier.back(), "PW", "9", "6.45"); // 1.85 in twenty: 0.0925 a year, and little doubt of it
+  const auto history = history_of(survey);
+  const auto &place = history.places.front();
+  REQUIRE(place.governs == years::Governs::long_term);
+  CHECK(place.short_term->upper > place.long_term->upper);
+  CHECK(years::upper_rate(place) == place.short_term->upper);
+  CHECK(life_to(place, "absolute-4.0").upper.value() == Approx(0.6e6 / place.short_term->upper));
+}

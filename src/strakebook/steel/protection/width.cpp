@@ -18,16 +18,18 @@ bool reaches_side(const survey::Survey &survey, const survey::Reach &reach, surv
 
 bool laid_over(const policy::Policy &policy, const survey::SteelworkItem &item) {
   const auto action = policy.actions.find(item.action);
-  return item.thickness && action != policy.actions.end() && action->second.doubler;
+  return action != policy.actions.end() && action->second.doubler;
 }
 
 } // namespace
 
 std::optional<Width> width_of(const survey::Survey &survey, const policy::Policy &policy) {
   Width out{.beam = survey.vessel.beam.length.value};
+  bool unknown = survey.coating.plan && !survey.coating.plan->stands_out;
   const auto add = [&](const survey::SteelworkItem &item, survey::Side side, Length &on) {
     if (!reaches_side(survey, item.at, side)) return false;
-    on = std::max(on, item.thickness->value);
+    unknown = unknown || !item.thickness;
+    if (item.thickness) on = std::max(on, item.thickness->value);
     return true;
   };
   for (const survey::SteelworkItem &item : survey.steelwork) {
@@ -40,7 +42,7 @@ std::optional<Width> width_of(const survey::Survey &survey, const policy::Policy
     out.port = out.port + plan->stands_out->value;
     out.starboard = out.starboard + plan->stands_out->value;
   }
-  if (out.items.empty() && !out.anodes) return std::nullopt;
+  if (unknown || (out.items.empty() && !out.anodes)) return std::nullopt; // a part of it would say too little
   if (survey.vessel.narrowest) out.narrowest = survey.vessel.narrowest->length.value;
   return out;
 }

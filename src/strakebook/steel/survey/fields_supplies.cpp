@@ -17,8 +17,9 @@ void check_scheme(Reading &r, const Node &map, const CoatingScheme &c) {
 }
 
 void check_coefficient(Reading &r, const Node &map, const AfloatFigures &a) {
-  if (a.waterplane_coefficient && a.waterplane_coefficient->ratio() > base::Ratio{1, 1})
-    refuse(r, map, "waterplane-coefficient", "1 at most: a box");
+  constexpr base::Ratio least{3, 10}, most{1, 1};
+  if (a.waterplane_coefficient && (a.waterplane_coefficient->ratio() < least || most < a.waterplane_coefficient->ratio()))
+    refuse(r, map, "waterplane-coefficient", "0.3 to 1: a box has 1");
 }
 
 } // namespace

@@ -23,6 +23,18 @@ void count_differs(const Zone &zone, const PitBlocks &blocks, base::Diagnostics 
             .write = "0 for a block without a pit"});
 }
 
+/// The goodness of fit is found by fitting so many depths again and again.
+void too_many(const Zone &zone, const PitBlocks &blocks, base::Diagnostics &sink) {
+  constexpr std::ptrdiff_t most = 200;
+  if (std::ssize(blocks.deepest) <= most)
+    return;
+  sink.add({.code = Code::out_of_range,
+            .span = blocks.span,
+            .message = fmt::format("zone {} lists {} blocks", zone.id, blocks.deepest.size()),
+            .expected = fmt::format("{} at most: larger blocks", most),
+            .write = {}});
+}
+
 void more_than_zone(const Zone &zone, const PitBlocks &blocks, base::Diagnostics &sink) {
   if (!zone.area_m2)
     return;
@@ -64,6 +76,7 @@ void check_pit_blocks(const Survey &survey, base::Diagnostics &sink) {
     if (!zone.pit_blocks)
       continue;
     count_differs(zone, *zone.pit_blocks, sink);
+    too_many(zone, *zone.pit_blocks, sink);
     more_than_zone(zone, *zone.pit_blocks, sink);
     deeper_than_plate(zone, *zone.pit_blocks, sink);
   }

@@ -48,6 +48,12 @@ bool keeps(Reading &reading, const Node &node, Rule rule, base::Ratio value) {
                   "more than 0");
     return false;
   }
+  // Beyond these no figure of a hull lies, and what is reckoned from it would not be exact.
+  constexpr base::Ratio least_figure{1, 100'000}, most_figure{10'000'000, 1};
+  if (rule == Rule::positive && (value < least_figure || most_figure < value)) {
+    reading.error(Code::out_of_range, node.span, fmt::format("{} is no figure of a hull", node.text), "0.00001 to 10000000");
+    return false;
+  }
   return true;
 }
 

@@ -52,8 +52,16 @@ Change change_of(const Rate &rate, base::Decimal band) {
   return rate.lost > Length{} ? Change::lost : Change::grown;
 }
 
-Life life_to(const std::string &criterion, Length limit, Length judged, const Rate *rate) {
+double upper_rate(const Place &place) {
+  double upper = place.governing()->upper;
+  for (const auto *rate : {&place.short_term, &place.long_term})
+    if (*rate) upper = std::max(upper, (*rate)->upper);
+  return upper;
+}
+
+Life life_to(const std::string &criterion, Length limit, Length judged, const Place &place) {
   Life life{.criterion = criterion, .limit = limit, .margin = judged - limit};
+  const Rate *rate = place.governing();
   if (rate == nullptr) return life;
   const double left = static_cast<double>(std::max(life.margin, Length{}).nm());
   const auto at = [&](double per_year) -> std::optional<double> {
@@ -61,7 +69,7 @@ Life life_to(const std::string &criterion, Length limit, Length judged, const Ra
     return per_year > 0 ? std::optional(left / per_year) : std::nullopt;
   };
   life.mean = at(base::approximate(rate->per_year));
-  life.upper = at(rate->upper);
+  life.upper = at(upper_rate(place));
   return life;
 }
 

@@ -26,7 +26,10 @@ std::optional<Rate> rate_as_built(const survey::Survey &survey, const policy::Po
 /// |lost| > band * sqrt(u1^2 + u2^2), compared by squares, is a loss or a growth; else no change is seen.
 Change change_of(const Rate &rate, base::Decimal band);
 
-Life life_to(const std::string &criterion, Length limit, Length judged, const Rate *rate);
+/// At the mean of the governing rate, and at the greatest upper rate of those known: a long steady term may hide a short doubtful one.
+Life life_to(const std::string &criterion, Length limit, Length judged, const Place &place);
+/// The greatest upper rate of a place that has one, nm a year.
+double upper_rate(const Place &place);
 
 /// A margin against what a horizon takes: see RateCriterion. Exact.
 assess::Verdict keeps(Length margin, const Rate &rate, Ratio horizon, base::Decimal band);

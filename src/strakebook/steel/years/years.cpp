@@ -86,6 +86,15 @@ std::vector<std::size_t> latest_first(const survey::Survey &survey) {
   return order;
 }
 
+/// A pit that no earlier pit is has come since: it stands against the plate that was read nearest to it on its row.
+const Seen *plate_before(const Seen &pit, const std::vector<Seen> &there, Length radius) {
+  const Seen *nearest = nullptr;
+  const auto off = [&](const Seen &mark) { return std::max(mark.position - pit.position, pit.position - mark.position); };
+  for (const Seen &mark : there)
+    if (!mark.pit && mark.row == pit.row && off(mark) <= radius && (nearest == nullptr || off(mark) < off(*nearest))) nearest = &mark;
+  return nearest;
+}
+
 Compared look_back(const survey::Survey &survey, const survey::EarlierSurvey &earlier, const std::vector<Seen> &here,
                    Length radius, std::vector<Found> &found) {
   Compared out{.id = earlier.id, .inspected = earlier.inspected.value, .years = years_between(earlier.inspected.value, survey.report.inspected->value)};
@@ -93,10 +102,11 @@ Compared look_back(const survey::Survey &survey, const survey::EarlierSurvey &ea
   const auto pairs = matched(spots(here), spots(there), radius);
   std::vector<bool> again(there.size());
   for (std::size_t i = 0; i < here.size(); ++i) {
+    const Seen *was = pairs[i] ? &there[*pairs[i]] : here[i].pit ? plate_before(here[i], there, radius) : nullptr;
+    if (was == nullptr) continue;
+    found[i].earlier.push_back({earlier.id, was->id, was->at, was->position, was->position - here[i].position, was->remaining});
+    found[i].then.push_back({earlier.id, out.years, was->known()});
     if (!pairs[i]) continue;
-    const Seen &was = there[*pairs[i]];
-    found[i].earlier.push_back({earlier.id, was.id, was.at, was.position, was.position - here[i].position, was.remaining});
-    found[i].then.push_back({earlier.id, out.years, was.known()});
     again[*pairs[i]] = true;
     ++out.matched;
   }
@@ -128,7 +138,7 @@ Place compared(const survey::Survey &survey, const assess::Assessment &assessmen
   else place.as_built = rate_as_built(survey, policy, zone, here.known());
   if (place.as_built) place.governs = Governs::as_built;
   for (const auto &criterion : assess::zone_result(assessment, zone.id).criteria)
-    if (criterion.limit) place.lives.push_back(life_to(criterion.criterion, *criterion.limit, here.judged(), place.governing()));
+    if (criterion.limit) place.lives.push_back(life_to(criterion.criterion, *criterion.limit, here.judged(), place));
   return place;
 }
 

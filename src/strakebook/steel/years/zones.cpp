@@ -67,11 +67,12 @@ ZoneHistory zone_history(const assess::ZoneResult &zone, const History &history,
     const Life *life = measured_life(place, zone);
     if (life == nullptr) continue;
     add_life(out, place, *life);
-    if (history.horizon && place.change)
-      gravest.see({keeps(life->margin, *place.governing(), *history.horizon, band), place.id, life->criterion}, life->upper);
+    if (!history.horizon) continue;
+    for (const auto *rate : {&place.short_term, &place.long_term, &place.as_built})
+      if (*rate) gravest.see({keeps(life->margin, **rate, *history.horizon, band), place.id, life->criterion}, life->upper);
   }
   if (out.lost > 0) out.mean_lost = policy::ratio(sum_lost * policy::lowest(1, out.lost));
-  out.rate = gravest.rate;
+  if (out.matched > 0) out.rate = gravest.rate; // its places of no earlier survey then speak too, by what they lost since she was built
   return out;
 }
 
