@@ -105,6 +105,8 @@ std::vector<Block> refloat(const Scope &scope) {
 std::vector<Block> why(const Scope &scope) {
   std::vector<Block> out = {eyebrow(scope.say("answer.why"))};
   append(out, paragraphs(scope, scope.survey().answer.reason, look::text));
+  if (const auto nearest = nearest_in_time(scope))
+    out.push_back(paragraph(nearest->text(), look::answer));
   return out;
 }
 
@@ -129,8 +131,8 @@ std::vector<Block> limitation_and_next(const Scope &scope) {
     next = scope.tell("answer.next-by", {{"date", content::strong(date(scope, answer.next_survey_by->value))},
                                          {"words", next}});
   out.push_back(paragraph(std::move(next), look::side));
-  for (const auto &told : {nearest_in_time(scope), limit_before_next(scope)})
-    if (told) out.push_back(paragraph(told->text(), look::side));
+  if (const auto reached = limit_before_next(scope))
+    out.push_back(paragraph(reached->text(), look::side));
   return out;
 }
 
