@@ -33,7 +33,7 @@ TEST_CASE("a scheme shows what it is reckoned from and its litres, or what is mi
       {.id = "2", .at = {.zone = "B"}, .coating = {.text = "bitumen"}, .area_m2 = decimal("30"), .recoat = {.text = "every spring"}}};
   const auto text = coating(sample);
   INFO(text);
-  CHECK(contains(text, "two-pack/prepared to Sa 2 1/2\n125\n100\n65\n0\n19.2\n–\n"));
+  CHECK(contains(text, "two-pack/prepared to Sa 2 1/2\n125\n100\n65\n0\n19.3\n–\n"));
   CHECK(contains(text, "bitumen\n–\n30\n–\n–\n–\nevery spring\n"));
   CHECK(contains(text, "the house's holds: at each docking"));
   CHECK(contains(text, "Scheme 2: not given, and so no volume: dry film, solids by volume and loss."));

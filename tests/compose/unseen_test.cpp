@@ -66,7 +66,7 @@ TEST_CASE("the deepest pit to expect is said with its bounds, beside the deepest
   const auto &found = sample.outlook.unseen.zones.at(1).pits->expected.value();
   const auto text = results_of(sample);
   const std::string level = base::to_text({std::llround(found.level * 100), 2});
-  CHECK(contains(text, "the deepest pit to expect is " + level + " mm, "));
+  CHECK(contains(text, " m² of the zone is " + level + " mm, "));
   CHECK(contains(text, "The deepest in the blocks is 2.0 mm."));
   CHECK(contains(text, "63 % have a deeper one somewhere"));
   CHECK(contains(text, ": computed, never measured."));
@@ -98,7 +98,7 @@ TEST_CASE("a refusal is said in words, with what was seen") {
   auto text = results_of(with_blocks(depths));
   CHECK(contains(text, "2 of the 12 have no pit"));
   CHECK(contains(text, "The deepest pit in them, 2.0 mm, is the deepest seen and not the deepest there may be."));
-  CHECK_FALSE(contains(text, "the deepest pit to expect is"));
+  CHECK_FALSE(contains(text, "The deepest pit to expect in all"));
   depths.resize(9);
   CHECK(contains(results_of(with_blocks(depths)), "9 were looked over, and fewer than 10 say too little"));
   CHECK(contains(results_of(with_blocks(std::vector<std::string>(10, "1.3"))), "the 10 depths are all alike"));

@@ -41,6 +41,17 @@ TEST_CASE("floating and anodes move the strict way only") {
   refused("policy: {protection: {source: ours, metals: {zinc: {source: ours, capacity: '800'}}}}", Code::layout_loosens, "780 or less");
 }
 
+TEST_CASE("which metal suits which water, and which action lays which plate, is not the house's to change") {
+  refused("policy: {protection: {source: ours, metals: {magnesium: {source: ours, waters: [fresh, salt]}}}}", Code::layout_loosens,
+          "fresh and nothing else");
+  refused("policy: {works: {source: ours, pad: overplate}}", Code::layout_loosens, "pad weld and nothing else");
+  refused("policy: {works: {source: ours, insert: overplate}}", Code::layout_loosens, "insert and nothing else");
+}
+
+TEST_CASE("a doubt that nobody tries is refused") {
+  refused("policy: {robustness: {source: ours, doubts: ['0.0000000000001', '1']}}", Code::out_of_range, "0.01 to 100");
+}
+
 TEST_CASE("nothing is divided by nothing") {
   refused("policy: {afloat: {source: ours, waters: {fresh: '0'}}}", Code::out_of_range, "more than 0");
   refused("policy: {protection: {source: ours, utilisation: '0.00'}}", Code::out_of_range, "more than 0");
