@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "strakebook/base/decimal.h"
+#include "strakebook/base/exact_text.h"
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/assess/conformance.h"
 #include "strakebook/steel/assess/json_gauge.h"
@@ -13,11 +14,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string text(Length length) { return base::mm_exact(length); }
-std::string text(const Ratio &ratio) {
-  const Ratio r = base::reduced(ratio);
-  return std::to_string(r.num) + "/" + std::to_string(r.den);
-}
+using base::exact::text;
 
 template <class T> Json optional(const std::optional<T> &value) { return value ? Json(text(*value)) : Json(nullptr); }
 Json named(const std::string &id) { return id.empty() ? Json(nullptr) : Json(id); }

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "strakebook/base/exact_text.h"
 #include "strakebook/steel/unseen/unseen.h"
 
 namespace strakebook::unseen {
@@ -10,10 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string text(Ratio ratio) {
-  const Ratio r = base::reduced(ratio);
-  return std::to_string(r.num) + "/" + std::to_string(r.den);
-}
+using base::exact::text;
 
 template <class T> Json number(const std::optional<T> &value) { return value ? Json(*value) : Json(nullptr); }
 

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "strakebook/base/decimal.h"
+#include "strakebook/base/exact_text.h"
 #include "strakebook/steel/assess/words.h"
 #include "strakebook/steel/years/years.h"
 
@@ -10,11 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string text(Length length) { return base::mm_exact(length); }
-std::string text(const Ratio &ratio) {
-  const Ratio r = base::reduced(ratio);
-  return std::to_string(r.num) + "/" + std::to_string(r.den);
-}
+using base::exact::text;
 template <class T> Json optional(const std::optional<T> &value) { return value ? Json(text(*value)) : Json(nullptr); }
 Json number(const std::optional<double> &value) { return value ? Json(*value) : Json(nullptr); }
 Json named(const std::string &id) { return id.empty() ? Json(nullptr) : Json(id); }
