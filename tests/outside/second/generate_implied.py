@@ -33,7 +33,8 @@ class Implied:
         depths = [Fraction(self.rng.randint(0 if self.chance(0.02) else 1, 24), 10) for _ in range(n)]
         if self.chance(0.06):
             depths = [depths[0] or Fraction(1, 2)] * n
-        block = self.pick(("0.05", "0.05", "0.02", "0.01"))
+        least_zone = Fraction(1, 2)   # more blocks than their zone holds are refused
+        block = self.pick([b for b in ("0.05", "0.05", "0.02", "0.01") if n * Fraction(b) <= least_zone])
         return (f"    pit-blocks: {{block-m2: {block}, blocks: {n}, deepest: [{', '.join(exact(d) for d in depths)}], "
                 f"chosen: by lot{self.maybe(0.7, ', gauge: depth')}}}\n")
 

@@ -29,17 +29,20 @@ def anodes(plan, rule):
 
 
 def beam_over_all(survey, policy, plan):
-    """With anodes on both sides, and the thickest plate that is laid over on each. Plate under the bottom makes nobody wider."""
+    """With anodes on both sides, and the thickest plate that is laid over on each. Plate under the bottom makes nobody wider. Not
+    known where the thickness of such a plate, or how far planned anodes stand out, is not."""
     given, beam = survey.given, length(plain(survey.given["vessel"]["beam"]))
     zone_of, thickest = {r: row["zone"] for r, row in given["rows"].items()}, {}
     under = {z.name for z in survey.zones if z.plating == "bottom"}
     for item in given.get("steelwork", {}).values():
-        if policy.given["actions"][item["action"]]["doubler"] == "yes" and "thickness" in item:
+        if policy.given["actions"][item["action"]]["doubler"] == "yes":
             for row in read_reach(item["at"], zone_of, given["datum"]["station-unit"]).rows:
                 side = given["rows"][row]["side"]
                 if side != "centre" and zone_of[row] not in under:
+                    if "thickness" not in item:
+                        return None
                     thickest[side] = max(thickest.get(side, 0), length(item["thickness"]))
-    if "stands-out" not in plan and not thickest:
+    if "stands-out" not in plan and (plan or not thickest):
         return None
     return beam + (2 * length(plan["stands-out"]) if "stands-out" in plan else 0) + sum(thickest.values())
 
