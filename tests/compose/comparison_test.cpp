@@ -24,8 +24,10 @@ sample::Composed five_years_on() {
                              .gauge = words("another gauge"), .u = sample::length("0.15"), .depth_u = sample::length("0.2")};
   then.datum = {.from = words("after end of the counter"), .counts = survey::Counts::forward, .zero = station("18.10 m"),
                 .zero_within = mm("50 mm"), .stations_in = survey::StationsIn::frames, .frame_spacing = mm("500 mm")};
-  for (const auto &[frame, figure] : {std::pair{34, "6.2"}, {32, "5.6"}, {30, "5.9"}, {35, "5.9"}})
-    then.marks.push_back({.row = "PW", .station = {.value = sample::length("500") * frame, .raw = std::to_string(frame)}, .repeats = {mm(figure)}});
+  for (const auto &[frame, figure] : {std::pair{34, "6.2"}, {32, "5.6"}, {30, "5.9"}, {35, "5.9"}}) {
+    const base::Measured at{.value = sample::length("500") * frame, .raw = std::to_string(frame)};
+    then.marks.push_back({.row = "PW", .station = at, .repeats = {mm(figure)}});
+  }
   then.pits.push_back({.id = "P7", .at = {.row = "PW", .station = {.value = sample::length("14650"), .raw = "29.3"}},
                        .adjacent = mm("5.8"), .depth = mm("0.4")});
   sample.survey.earlier = {then};

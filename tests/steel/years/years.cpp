@@ -91,7 +91,8 @@ TEST_CASE("frames and feet are distances like any other") {
   auto in_frames = earlier_survey("FRAMES", "2021-10-14");
   in_frames.datum.counts = survey::Counts::forward;
   in_frames.datum.zero = station("18 m");
-  in_frames.marks.push_back({.row = "PW", .station = {.value = length("500") * 24, .raw = "24"}, .repeats = {mm("5.4")}});
+  const base::Measured frame{.value = length("500") * 24, .raw = "24"};
+  in_frames.marks.push_back({.row = "PW", .station = frame, .repeats = {mm("5.4")}});
   builder.made.earlier = {in_feet, in_frames};
   const auto history = history_of(builder.made);
   REQUIRE(history.places.size() == 2);
