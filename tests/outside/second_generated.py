@@ -15,7 +15,7 @@ from second.generate import write
 from second.read_layout import read_policy
 from second.read_survey import STATUS
 
-SURVEYS, SHOWN, LEAST = 2000, 10, 20
+SURVEYS, SHOWN, LEAST = 2000, 10, 10
 KINDS = {"verdict": ("meets", "too-close", "falls-short", "not-applicable"), "bare": ("inside", "at-limit", "over"),
          "why_not": ("weak-basis", "scope", "not-declared", "thicker"), "state": ("alive", "excluded", "set-aside"), "weak_basis": (True, False),
          "extent": ("none", "not-declared", "isolated", "scattered", "extensive"), "too_few": (True, False), "conflict": (True, False),

@@ -13,6 +13,7 @@ using assess::Verdict;
 struct Post {
   Length station;
   bool planned = false;           ///< a mark was planned here
+  bool shown = false;             ///< a mark here says something of the plate; what a pit keeps does not
   std::optional<Verdict> gravest; ///< absent: nothing here shows how the hull plate stands
   std::vector<Failing> failing;
 };
@@ -31,6 +32,7 @@ std::vector<Post> posts_of(const survey::Survey &survey, const assess::Assessmen
     if (mark.row != row) continue;
     Post &post = at[mark.station.value];
     post.planned = true;
+    post.shown = post.shown || (assessment.marks[i].standing && assessment.marks[i].standing->result.verdict != Verdict::not_applicable);
     see(post, mark.id(), assessment.marks[i].judged(), assessment.marks[i].standing);
   }
   for (std::size_t i = 0; i < survey.pits.size(); ++i)
@@ -47,7 +49,7 @@ std::vector<Post> posts_of(const survey::Survey &survey, const assess::Assessmen
 Verdict verdict_of(Area::Kind kind) { return kind == Area::Kind::falls_short ? Verdict::falls_short : Verdict::too_close; }
 
 bool of_kind(const Post &post, Area::Kind kind) { return post.gravest == verdict_of(kind); }
-bool ends(const Post &post, Area::Kind kind) { return post.planned && post.gravest && !of_kind(post, kind); }
+bool ends(const Post &post, Area::Kind kind) { return post.shown && !of_kind(post, kind); }
 
 Length half_way_down(Length a, Length b) { return Length::nanometres(a.nm() + (b - a).nm() / 2); } // a <= b
 Length half_way_up(Length a, Length b) { return Length::nanometres(a.nm() + ((b - a).nm() + 1) / 2); }
