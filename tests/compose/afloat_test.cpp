@@ -1,16 +1,12 @@
 #include <catch2/catch.hpp>
 
 #include "helpers.h"
+#include "support/survey_builder.h"
 
 using namespace strakebook;
 using sample::contains;
 
 namespace {
-
-base::Measured metres(const std::string &text) {
-  base::MeasuredError wrong;
-  return base::parse_measured(text, base::Unit::metre, wrong).value();
-}
 
 /// The sample with figures of floating: 18 x 2.08 x 0.9 = 33.696 m2 of waterplane, so that 33.696 kg sink her by a millimetre.
 sample::Composed floating() {
@@ -19,8 +15,8 @@ sample::Composed floating() {
   afloat.water.text = "fresh";
   afloat.waterplane_coefficient = base::parse_decimal("0.90");
   afloat.source.text = "a long swim at either end";
-  afloat.freeboard = survey::LengthFact{.length = metres("0.40 m")};
-  afloat.downflooding = survey::LengthFact{.length = metres("0.30 m")};
+  afloat.freeboard = survey::LengthFact{.length = sample::station("0.40 m")};
+  afloat.downflooding = survey::LengthFact{.length = sample::station("0.30 m")};
   afloat.opening.text = "the weed hatch";
   afloat.as.text = "tanks half full";
   assess_again(sample);
@@ -59,8 +55,8 @@ TEST_CASE("nothing is said of floating where nothing is given and nothing added"
 
 TEST_CASE("each item has its sinkage and heights, marked as no stability assessment") {
   auto sample = floating();
-  put(sample, {{.id = "S1", .adds_steel = true, .net_kg = 336.96, .centre = metres("4 m").value},
-               {.id = "S2", .adds_steel = true, .net_kg = 673.92, .centre = metres("14 m").value}});
+  put(sample, {{.id = "S1", .adds_steel = true, .net_kg = 336.96, .centre = sample::station("4 m").value},
+               {.id = "S2", .adds_steel = true, .net_kg = 673.92, .centre = sample::station("14 m").value}});
   const auto text = steelwork(sample);
   INFO(text);
   CHECK(contains(text, "Not a stability assessment."));
@@ -87,7 +83,7 @@ TEST_CASE("heights under what the house asks after are set strong, and none is p
 
 TEST_CASE("each way to cover an area stands under the schedule, from how she was found") {
   auto sample = floating();
-  const base::Length middle = metres("9 m").value;
+  const base::Length middle = sample::station("9 m").value;
   works::Works works;
   works.items = {{.id = "S1", .adds_steel = true, .net_kg = 336.96, .centre = middle}};
   works.options = {{.area = "A1", .kind = works::Option::Kind::insert, .net_kg = 33.696, .centre = middle},

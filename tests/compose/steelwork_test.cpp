@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "helpers.h"
+#include "support/survey_builder.h"
 
 // Weights: 7.85 kg per m2 and mm (plate tables), worked by hand. Layout and wording: our own.
 using namespace strakebook;
@@ -8,25 +9,16 @@ using sample::contains;
 
 namespace {
 
-base::Measured length(const std::string &text) {
-  base::MeasuredError wrong;
-  return base::parse_measured(text, base::Unit::millimetre, wrong).value();
-}
-base::Measured station(const std::string &text) {
-  base::MeasuredError wrong;
-  return base::parse_measured(text, base::Unit::metre, wrong).value();
-}
-
 /// A plate of 1200 by 500 by 5 over PW 2 to 4.
 survey::SteelworkItem plate(const std::string &action = "overplate") {
   survey::SteelworkItem item{.id = "S2", .recommendation = "1", .action = action,
-                             .at = {.rows = {"PW"}, .from = station("2"), .to = station("4")}};
-  item.length = length("1200 mm");
-  item.breadth = length("500 mm");
-  item.thickness = length("5 mm");
-  item.radius = length("75 mm");
-  item.lap_width = length("40 mm");
-  item.plug_pitch = length("300 mm");
+                             .at = {.rows = {"PW"}, .from = sample::station("2"), .to = sample::station("4")}};
+  item.length = sample::mm("1200 mm");
+  item.breadth = sample::mm("500 mm");
+  item.thickness = sample::mm("5 mm");
+  item.radius = sample::mm("75 mm");
+  item.lap_width = sample::mm("40 mm");
+  item.plug_pitch = sample::mm("300 mm");
   item.hold_point = {.text = "before the plate is closed"};
   return item;
 }
@@ -43,9 +35,9 @@ sample::Composed with_area() {
   auto sample = sample::small_survey();
   for (auto &mark : sample.survey.marks)
     if (mark.id() == "SW 1")
-      mark.repeats = {length("3.0")};
+      mark.repeats = {sample::mm("3.0")};
   for (auto &row : sample.survey.rows)
-    row.stands_for = length("300 mm");
+    row.stands_for = sample::mm("300 mm");
   assess_again(sample);
   return sample;
 }
@@ -105,7 +97,7 @@ TEST_CASE("a plate that cannot be weighed is said to be so") {
 TEST_CASE("the nearest frame stands beside a place where frames are known") {
   auto sample = with_plate(plate());
   CHECK_FALSE(contains(section(sample), "at frame 6"));
-  sample.survey.datum.frame_zero = station("0 m");
+  sample.survey.datum.frame_zero = sample::station("0 m");
   sample.survey.datum.frames_run = {.text = "with stations"};
   assess_again(sample);
   CHECK(contains(section(sample), "PW 2–4/middle at frame 6/"));
@@ -118,7 +110,7 @@ TEST_CASE("the nearest frame stands beside a place where frames are known") {
 
 TEST_CASE("a plate is sketched to a stated scale, with its lap, plugs, stations and frames") {
   auto sample = with_plate(plate());
-  sample.survey.datum.frame_zero = station("0 m");
+  sample.survey.datum.frame_zero = sample::station("0 m");
   sample.survey.datum.frames_run = {.text = "with stations"};
   assess_again(sample);
   const auto document = compose::compose(sample.source());
@@ -141,8 +133,8 @@ TEST_CASE("a plate is sketched to a stated scale, with its lap, plugs, stations 
 
 TEST_CASE("the scale is the plate's own: a long one takes the width of the page") {
   auto item = plate("insert");
-  item.length = length("9 m");
-  item.at.to = station("11");
+  item.length = sample::mm("9 m");
+  item.at.to = sample::station("11");
   const auto document = compose::compose(with_plate(item).source());
   CHECK(figure(document, "figure/plates") == nullptr);
   const auto *found = figure(document, "figure/long-plates");
@@ -160,7 +152,7 @@ TEST_CASE("places that fall short are gathered, with what covers them and what c
   CHECK(contains(text, "A1\nSW 1–2.5\n1.50 × 0.30\n0.45\n1, 1 not seen\n3.0 at SW 1\n"));
   CHECK(contains(text, "nothing\n"));
   CHECK(contains(text, "A1\n6.0\noriginal\n0.45\n21.2\n10.6\n10.6\n21.2\n"));
-  sample.survey.recommendations[0].at = {.rows = {"SW"}, .from = station("1"), .to = station("2")};
+  sample.survey.recommendations[0].at = {.rows = {"SW"}, .from = sample::station("1"), .to = sample::station("2")};
   sample.survey.steelwork[0].at = sample.survey.recommendations[0].at;
   assess_again(sample);
   CHECK(contains(section(sample), "S1, item 1\n"));

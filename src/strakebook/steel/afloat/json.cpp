@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/base/decimal.h"
 #include "strakebook/steel/afloat/afloat.h"
 
@@ -10,8 +11,6 @@ namespace strakebook::afloat {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-constexpr std::int64_t nm_in_mm = 1'000'000;
 
 template <class T, class Form> Json given(const std::optional<T> &value, Form form) { return value ? Json(form(*value)) : Json(nullptr); }
 
@@ -23,7 +22,7 @@ Json form(const Heights &heights) {
 std::string word(Trim::By by) { return by == Trim::By::bow ? "bow" : by == Trim::By::stern ? "stern" : "even"; }
 
 Json form(const Step &step, const Heights &as_found) {
-  const auto lower = [&](Length height) { return static_cast<double>(height.nm()) / nm_in_mm - step.sunk_mm; };
+  const auto lower = [&](Length height) { return base::in_millimetres(height) - step.sunk_mm; };
   return {{"item", step.item},
           {"net_kg", step.net_kg},
           {"sinkage_mm", step.sinkage_mm},

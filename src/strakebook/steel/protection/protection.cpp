@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "strakebook/base/approximate.h"
 #include "strakebook/steel/protection/parts.h"
 
 namespace strakebook::protection {
@@ -63,17 +64,15 @@ nlohmann::ordered_json json(const Protection &found) {
 }
 
 std::vector<quantity::Quantity> quantities(const Protection &found) {
-  constexpr std::int64_t nm_in_mm = 1'000'000;
-  const auto mm = [](Length length) { return static_cast<double>(length.nm()) / nm_in_mm; };
   std::vector<quantity::Quantity> out;
   for (const Scheme &one : found.schemes)
     if (one.litres) out.push_back(one.working);
   if (found.anodes) out.insert(out.end(), found.anodes->workings.begin(), found.anodes->workings.end());
   if (found.width)
-    out.push_back({"hull", "beam-over-all", mm(found.width->over_all()), 0, "mm",
-                   {{"B", mm(found.width->beam), 0, "mm", "vessel beam"},
-                    {"p", mm(found.width->port), 0, "mm", "port"},
-                    {"s", mm(found.width->starboard), 0, "mm", "starboard"}}});
+    out.push_back({"hull", "beam-over-all", base::in_millimetres(found.width->over_all()), 0, "mm",
+                   {{"B", base::in_millimetres(found.width->beam), 0, "mm", "vessel beam"},
+                    {"p", base::in_millimetres(found.width->port), 0, "mm", "port"},
+                    {"s", base::in_millimetres(found.width->starboard), 0, "mm", "starboard"}}});
   return out;
 }
 

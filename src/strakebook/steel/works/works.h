@@ -29,10 +29,11 @@ struct Stretch {
 };
 
 /// Places that do not meet the limit of their zone, gathered. A run is a stretch of one row: a planned station is in it where a
-/// mark or pit there does not meet, by one kind throughout; one that shows nothing (not read, on a doubler) does not end it, any
-/// other planned station does. Its ends lie half-way to the planned stations that end it, to a nanometre outwards; where none
-/// does, at the last planned mark of the row. Runs of one kind that lie over each other on adjoining rows are one area. Rows
-/// adjoin that follow each other in the survey, within a zone, and do not lie one to port and one to starboard.
+/// mark or pit there does not meet, by one kind throughout; one whose mark shows nothing (not read, on a doubler) does not end it
+/// whatever a pit there keeps, any other planned station does. Its ends lie half-way to the planned stations that end it, to a
+/// nanometre outwards; where none does, at the last planned mark of the row. Runs of one kind that lie over each other on adjoining
+/// rows are one area. Rows adjoin that follow each other in the survey, within a zone, and do not lie one to port and one to
+/// starboard.
 struct Area {
   enum class Kind { falls_short, too_close };
   std::string id; ///< "A1"; by zone, then by first row and station
