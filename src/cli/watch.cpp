@@ -55,7 +55,7 @@ void draw(PictureFolder &folder, const Arguments &arguments) {
 Exit watch(PictureFolder &folder, const Arguments &arguments) {
   end_on_signals();
   const fs::path survey_folder = arguments.survey.has_parent_path() ? arguments.survey.parent_path() : fs::path(".");
-  const std::vector<fs::path> folders = {survey_folder, resources_of(arguments).layouts};
+  const std::vector<fs::path> folders = {survey_folder, resources_of(arguments).layouts.on_disk().value()};
   const auto own = [&](const fs::path &file) { return folder.wrote(file); };
   std::optional<Look> drawn;
   for (Look now = look_at(folders, own, {}); !ended; now = look_at(folders, own, now)) {

@@ -28,23 +28,23 @@ Resources installed_resources() {
   return {source / "layouts", source / "fonts"};
 }
 
-/// Where the survey lies; a bare file name lies in the folder of the day.
-static fs::path folder_of(const fs::path &file) { return file.has_parent_path() ? file.parent_path() : fs::path("."); }
-
-std::optional<Case> open_case(const fs::path &file, const Resources &resources, base::Diagnostics &sink) {
+std::optional<Case> open_case(const base::FileInFolder &given, const Resources &resources, base::Diagnostics &sink) {
+  const base::FileInFolder file{given.folder.unread(), given.name};
+  const base::Folder layouts = resources.layouts.unread();
   const auto named = survey::house_named(file, sink);
   if (!named) return std::nullopt;
-  auto house = house::read_house(named->value, resources.layouts, folder_of(file), named->span, sink);
+  auto house = house::read_house(named->value, layouts, file.folder, named->span, sink);
   if (!house) return std::nullopt;
   auto survey = survey::read_survey(file, house->policy, sink);
   if (!sink.ok()) return std::nullopt;
 
-  Case the_case{.house = std::move(*house), .survey = std::move(survey)};
+  Case the_case{.house = std::move(*house), .survey = std::move(survey), .folder = file.folder, .layouts = layouts};
   survey::check_survey(the_case.survey, the_case.house.policy, sink);
-  admit_photographs(the_case, folder_of(file), sink);
+  admit_photographs(the_case, file.folder, sink);
   the_case.assessment = assess::assess(the_case.survey, the_case.house.policy, sink);
   the_case.outlook = outlook::outlook(the_case.survey, the_case.assessment, the_case.house.policy);
-  review::review(the_case.survey, the_case.assessment, the_case.outlook, the_case.house.policy, sink);
+  review::review(the_case.survey, the_case.assessment, the_case.outlook, the_case.house.policy, sink,
+                 the_case.amended ? &the_case.amended->changes : nullptr);
   return the_case;
 }
 
@@ -64,6 +64,9 @@ std::optional<Proof> set_pages(const Case &the_case, const Resources &resources,
   if (!fonts || !hyphenation || !sink.ok()) return std::nullopt;
   check_characters(the_case.survey, *fonts, sink);
   if (!sink.ok()) return std::nullopt;
+  std::optional<compose::Before> before;
+  if (the_case.before)
+    before.emplace(compose::Before{the_case.before->survey, the_case.before->assessment, the_case.before->outlook});
   const auto blocks = compose::compose({.survey = the_case.survey,
                                         .assessment = the_case.assessment,
                                         .outlook = the_case.outlook,
@@ -71,7 +74,11 @@ std::optional<Proof> set_pages(const Case &the_case, const Resources &resources,
                                         .findings = sink,
                                         .photos = the_case.photos,
                                         .inputs = the_case.inputs,
-                                        .tool = tool_name()});
+                                        .tool = tool_name(),
+                                        .issued_digest = the_case.issued_digest,
+                                        .past = the_case.past,
+                                        .amended = the_case.amended ? &*the_case.amended : nullptr,
+                                        .before = before ? &*before : nullptr});
   base::Diagnostics setting;
   auto pages = typeset::typeset(blocks, style, *fonts, *hyphenation, setting);
   for (base::Diagnostic found : setting.all()) {

@@ -2,16 +2,19 @@
 
 #include <filesystem>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "strakebook/base/diagnostic.h"
+#include "strakebook/base/folder.h"
 #include "strakebook/base/image_ref.h"
 #include "strakebook/base/input_file.h"
 #include "strakebook/house/house.h"
 #include "strakebook/paper/media/media.h"
 #include "strakebook/paper/page/page.h"
+#include "strakebook/steel/amend/past_issue.h"
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/survey/survey.h"
@@ -21,7 +24,8 @@ namespace strakebook {
 
 /// Where layouts and fonts are.
 struct Resources {
-  std::filesystem::path layouts, fonts;
+  base::Folder layouts;
+  std::filesystem::path fonts;
 };
 
 /// Beside the program when it is installed, else in the source tree that it was built from.
@@ -36,11 +40,17 @@ struct Case {
   std::map<std::string, base::PrintedPicture> photos; ///< photo id -> picture
   media::ImageStore images;
   std::vector<base::InputFile> inputs;          ///< everything read, layouts first
+  base::Folder folder{""};                      ///< where the survey lies, and what was read of it
+  base::Folder layouts{""};                     ///< the installed layouts, and what was read of them
+  std::shared_ptr<const Case> before;           ///< the issue that this one replaces; null: none, or it cannot be read
+  std::optional<amend::Amended> amended;        ///< there with `before`
+  std::vector<amend::PastIssue> past;           ///< issues of this report that went out
+  std::string issued_digest;                    ///< of a copy that is issued: what each page carries
 };
 
 /// Reads, checks, assesses and reviews. nullopt: the survey or its layout could not be read. A Case that is returned is to be
 /// used only when sink.ok().
-std::optional<Case> open_case(const std::filesystem::path &survey, const Resources &resources, base::Diagnostics &sink);
+std::optional<Case> open_case(const base::FileInFolder &survey, const Resources &resources, base::Diagnostics &sink);
 
 /// What can be shown by itself: a figure, one panel of it, or a photograph.
 struct Figure {

@@ -99,6 +99,13 @@ namespace strakebook::base {
   X(pit_blocks_count, "SB0550", "a declared count of blocks that is not the number of depths listed")                  \
   X(pit_blocks_area, "SB0551", "blocks that cover more than their zone")                                               \
   X(pit_blocks_deep, "SB0552", "a pit of a block that is as deep as the plate was when new, or deeper")                \
+  X(change_unreasoned, "SB0570", "a change since the issue before, without a reason")                                  \
+  X(reason_for_nothing, "SB0571", "a reason for a change that is not there")                                           \
+  X(stands_unreasoned, "SB0572", "a decision that stands though what it rests on changed, without a reason")           \
+  X(amendment_incomplete, "SB0573", "a corrected issue that does not say what went wrong")                             \
+  X(before_unknown, "SB0574", "an issue that replaces one which the register does not have")                           \
+  X(carried_unanswered, "SB0580", "an open item of an earlier report that nothing is said of")                         \
+  X(addendum_incomplete, "SB0581", "an addendum without its day, its evidence, or who looked")                         \
   X(formula_symbol, "SB0560", "a formula with a symbol that is not explained, or a symbol explained that is not in it") \
   X(criterion_inputs, "SB0601", "a criterion cannot be computed from what the survey gives")                           \
   X(layout_unknown, "SB0701", "a layout that cannot be found")                                                         \
@@ -116,6 +123,13 @@ namespace strakebook::base {
   X(decoding_died, "SB0840", "a photograph whose decoder crashed, hung or went past a limit")                          \
   X(decoding_not_started, "SB0841", "no process can be started to decode a photograph")                                \
   X(photo_contradicted, "SB0842", "a photograph with a file and a reason for having none, or with two reasons")        \
+  X(register_broken, "SB0850", "a register that was altered, cut or cannot be read")                                   \
+  X(already_issued, "SB0851", "a number that was issued with other bytes, or out of its order")                        \
+  X(not_final, "SB0852", "a report that is not final cannot be issued")                                                \
+  X(recipients_missing, "SB0853", "an issue that does not say who is sent it")                                         \
+  X(issuing_failed, "SB0854", "the folder of issues cannot be used")                                                   \
+  X(signing_failed, "SB0860", "a signature that cannot be made")                                                       \
+  X(not_a_report, "SB0861", "a file that is not a PDF of an issued report")                                            \
   X(output_failed, "SB0901", "the output cannot be written")                                                           \
   X(output_too_large, "SB0902", "a document larger than a PDF file can hold")
 

@@ -5,6 +5,7 @@ namespace strakebook::compose {
 const std::map<std::string, Chapter, std::less<>> &chapters() {
   static const std::map<std::string, Chapter, std::less<>> all = {
       {"answer", answer},
+      {"changes", changes},
       {"identity", identity},
       {"scope", scope_of_survey},
       {"vessel", vessel},

@@ -11,6 +11,7 @@ namespace strakebook::compose {
 
 using Chapter = content::Section (*)(const Scope &);
 
+content::Section changes(const Scope &scope); ///< without blocks where nothing is replaced
 content::Section identity(const Scope &scope);
 content::Section answer(const Scope &scope);
 content::Section scope_of_survey(const Scope &scope);

@@ -11,6 +11,9 @@ namespace strakebook::compose {
 
 namespace {
 
+/// It stands in corrected issues only, so that a section has the same number in every issue.
+constexpr std::string_view unnumbered_section = "changes";
+
 /// A section that a house adds in its own words.
 content::Section own_words(const Scope &scope) {
   auto out = section_of(scope);
@@ -48,8 +51,11 @@ content::Document compose(const Source &source) {
   const Scope report{source, whole, {}};
   int number = 0;
   for (const auto &plan : source.house.wording.sections) {
-    const Scope scope{source, plan, std::to_string(++number)};
-    out.sections.push_back(chapter(scope));
+    const bool numbered = plan.id != unnumbered_section;
+    const Scope scope{source, plan, numbered ? std::to_string(++number) : std::string()};
+    auto section = chapter(scope);
+    if (!section.blocks.empty())
+      out.sections.push_back(std::move(section));
   }
   out.sections.back().blocks.push_back(
       content::Block{{}, {}, false, content::EndMark{report.tell("document.end")}});

@@ -7,7 +7,6 @@
 namespace strakebook::house {
 namespace {
 
-namespace fs = std::filesystem;
 constexpr std::string_view ending = ".yaml";
 
 bool is_plain_name(std::string_view name) {
@@ -15,12 +14,11 @@ bool is_plain_name(std::string_view name) {
   return !name.empty() && name.find_first_not_of(allowed) == name.npos;
 }
 
-std::set<std::string> layouts_in(const fs::path &folder) {
+std::set<std::string> layouts_in(const base::Folder &folder) {
   std::set<std::string> names;
-  std::error_code failed;
-  for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
-    if (at->path().extension() == ending)
-      names.insert(at->path().stem().string());
+  for (const std::string &file : folder.names())
+    if (file.ends_with(ending))
+      names.insert(file.substr(0, file.size() - ending.size()));
   return names;
 }
 
@@ -30,10 +28,10 @@ std::optional<FoundLayout> find_layout(std::string_view name, const Folders &fol
                                        const base::SourceSpan &from, base::Diagnostics &sink) {
   if (is_plain_name(name)) {
     const std::string file = std::string(name) + std::string(ending);
-    std::error_code failed;
-    for (const fs::path &folder : {folders.own, folders.installed})
-      if (fs::is_regular_file(folder / file, failed))
-        return FoundLayout{folder, folder / file, folder == folders.installed};
+    if (folders.own.has(file))
+      return FoundLayout{folders.own, file, false};
+    if (folders.installed.has(file))
+      return FoundLayout{folders.installed, file, true};
   }
   std::set<std::string> known = layouts_in(folders.installed);
   known.merge(layouts_in(folders.own));

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <filesystem>
 #include <optional>
 #include <string_view>
 
@@ -9,8 +8,8 @@
 namespace strakebook::house {
 
 struct FoundLayout {
-  std::filesystem::path folder; ///< parts are named from here
-  std::filesystem::path file;
+  base::Folder folder; ///< parts are named from here
+  std::string file;
   bool installed = false; ///< not beside the survey
 };
 

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <filesystem>
 #include <map>
 #include <optional>
 #include <string>
@@ -8,6 +7,7 @@
 #include <vector>
 
 #include "strakebook/base/diagnostic.h"
+#include "strakebook/base/folder.h"
 #include "strakebook/base/input_file.h"
 #include "strakebook/paper/style/style.h"
 #include "strakebook/steel/policy/policy.h"
@@ -55,11 +55,17 @@ struct Wording {
   std::string firm;                            ///< the firm's name as printed
 };
 
+/// What the house asks of a report that goes out.
+struct IssueRule {
+  bool inputs_beside = false; ///< the kept inputs lie beside the PDF and are not attached to it
+};
+
 struct House {
   std::string name;
   policy::Policy policy;
   Wording wording;
   style::Style style;
+  IssueRule issue;
   std::vector<base::InputFile> inputs; ///< the layout files read, base first
 };
 
@@ -67,8 +73,8 @@ struct House {
 /// earlier one key by key, may add sections, criteria, cautions and requirements, never drop or loosen them).
 /// A name is looked for in `survey_folder`/layouts first, then in `layouts`. Unknown keys, missing values,
 /// wrong order, names that no table gives: errors.
-std::optional<House> read_house(std::string_view name, const std::filesystem::path &layouts,
-                                const std::filesystem::path &survey_folder, const base::SourceSpan &from,
+std::optional<House> read_house(std::string_view name, const base::Folder &layouts, const base::Folder &survey_folder,
+                                const base::SourceSpan &from,
                                 base::Diagnostics &sink);
 
 /// What may bring a caution: the words that `when` of a caution takes.

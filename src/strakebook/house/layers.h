@@ -1,12 +1,12 @@
 #pragma once
 
-#include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "strakebook/base/diagnostic.h"
+#include "strakebook/base/folder.h"
 #include "strakebook/base/input_file.h"
 #include "strakebook/base/yaml_tree.h"
 
@@ -21,8 +21,8 @@ struct Layer {
 };
 
 struct Folders {
-  std::filesystem::path installed; ///< where the base is
-  std::filesystem::path own;       ///< the survey's layouts; need not exist
+  base::Folder installed; ///< where the base is
+  base::Folder own;       ///< the survey's layouts; need not exist
 };
 
 /// The layout called `name` and everything that it extends, the base first. Only a layout among the installed

@@ -5,7 +5,6 @@
 #include <fmt/format.h>
 
 #include "strakebook/base/digest.h"
-#include "strakebook/base/files.h"
 #include "strakebook/house/bind.h"
 #include "strakebook/house/flat_words.h"
 #include "strakebook/house/merge.h"
@@ -18,10 +17,10 @@ using base::Code;
 
 constexpr int layout_format = 1;
 
-std::optional<YamlNode> load(const fs::path &folder, const fs::path &file, const base::SourceSpan &from,
+std::optional<YamlNode> load(const base::Folder &folder, const std::string &file, const base::SourceSpan &from,
                              Layer &layer, Diagnostics &sink) {
   const std::size_t before = sink.errors();
-  const auto source = base::read_source(folder / file, (folder / file).string(), from, sink);
+  const auto source = folder.source(file, from, sink);
   if (!source)
     return std::nullopt;
   YamlNode tree = base::parse_yaml(source, sink);
@@ -60,7 +59,7 @@ void join_part(const FoundLayout &found, const YamlNode &part, LayoutFile &into,
   std::string relative;
   if (!read(part, relative, sink))
     return;
-  if (!base::inside(found.folder, relative)) {
+  if (!found.folder.holds(relative)) {
     sink.error(Code::path_escapes, part.span,
                fmt::format("\"{}\" is not a file in the folder of the layout", relative),
                "a path inside the folder of the layout");
@@ -77,7 +76,7 @@ std::optional<LayoutFile> read_layout_file(std::string name, const FoundLayout &
   const std::size_t before = sink.errors();
   LayoutFile file;
   file.layer.name = std::move(name);
-  auto tree = load(found.folder, found.file.filename(), from, file.layer, sink);
+  auto tree = load(found.folder, found.file, from, file.layer, sink);
   if (!tree)
     return std::nullopt;
   file.top = tree->span;

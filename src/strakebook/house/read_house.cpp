@@ -7,11 +7,11 @@
 
 namespace strakebook::house {
 
-std::optional<House> read_house(std::string_view name, const std::filesystem::path &layouts,
-                                const std::filesystem::path &survey_folder, const base::SourceSpan &from,
+std::optional<House> read_house(std::string_view name, const base::Folder &layouts, const base::Folder &survey_folder,
+                                const base::SourceSpan &from,
                                 base::Diagnostics &sink) {
   const std::size_t before = sink.errors();
-  auto layers = layers_of(name, {layouts, survey_folder / "layouts"}, from, sink);
+  auto layers = layers_of(name, {layouts, survey_folder.in("layouts")}, from, sink);
   if (!layers)
     return std::nullopt;
 

@@ -1,7 +1,6 @@
 #include "strakebook/report/photographs.h"
 
 #include "strakebook/base/digest.h"
-#include "strakebook/base/files.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/house/photo_frame.h"
 
@@ -37,9 +36,8 @@ const media::Image *image_of(Case &the_case, const media::GivenFile &file, const
   return image ? &the_case.images.emplace(file.digest, std::move(*image)).first->second : nullptr;
 }
 
-void admit_one(Case &the_case, const survey::Photo &photo, const fs::path &folder, base::Diagnostics &sink) {
-  const auto path = base::inside(folder, photo.file.text);
-  if (!path) {
+void admit_one(Case &the_case, const survey::Photo &photo, const base::Folder &folder, base::Diagnostics &sink) {
+  if (!folder.holds(photo.file.text)) {
     sink.add({.code = base::Code::path_escapes,
               .span = photo.file.span,
               .message = "the path of photograph " + photo.id + " leaves the survey's folder",
@@ -47,10 +45,9 @@ void admit_one(Case &the_case, const survey::Photo &photo, const fs::path &folde
               .write = "photos/" + fs::path(photo.file.text).filename().string()});
     return;
   }
-  std::error_code failed;
-  if (!fs::exists(*path, failed)) return report_missing(photo, sink);
+  if (!folder.has(photo.file.text)) return report_missing(photo, sink);
   const media::ImageLimits limits;
-  const auto bytes = base::read_file(*path, limits.bytes, photo.file.span, sink);
+  const auto bytes = folder.read(photo.file.text, limits.bytes, photo.file.span, sink);
   if (!bytes) return;
   const auto placing = placing_of(the_case.house.style);
   const auto *image =
@@ -64,7 +61,7 @@ void admit_one(Case &the_case, const survey::Photo &photo, const fs::path &folde
 
 } // namespace
 
-void admit_photographs(Case &the_case, const fs::path &folder, base::Diagnostics &sink) {
+void admit_photographs(Case &the_case, const base::Folder &folder, base::Diagnostics &sink) {
   the_case.inputs = the_case.house.inputs;
   the_case.inputs.insert(the_case.inputs.end(), the_case.survey.inputs.begin(), the_case.survey.inputs.end());
   for (const auto &photo : the_case.survey.photos)

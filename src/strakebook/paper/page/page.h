@@ -113,11 +113,20 @@ struct Metadata {
   std::string creator; ///< the tool and its version
 };
 
+/// A file that goes with the document.
+struct Attachment {
+  std::string name;        ///< "readings/hull.csv"
+  std::string media_type;  ///< "text/csv"
+  std::string description; ///< for readers
+  std::string bytes;
+};
+
 struct Document {
   std::vector<Font> fonts;
   std::vector<Page> pages;
   std::vector<OutlineEntry> outline;
   Metadata metadata;
+  std::vector<Attachment> attachments;
 };
 
 /// The document as text, one item a line with positions to 0.01 pt: what golden tests compare and a person can read.

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "strakebook/base/diagnostic.h"
+#include "strakebook/steel/amend/amend.h"
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/policy/policy.h"
@@ -20,6 +21,7 @@ struct Subject {
   const assess::Assessment &assessment;
   const outlook::Outlook &outlook;
   const policy::Policy &policy;
+  const amend::Changes *changes = nullptr; ///< since the issue that this one replaces; null: not known, or none
 };
 
 /// One finding; its severity follows from the report's state. With a subject it is a warning in every state, and the survey

@@ -59,8 +59,8 @@ void report(Findings found, base::Severity severity, base::Diagnostics &sink) {
 } // namespace
 
 void review(const survey::Survey &survey, const assess::Assessment &assessment, const outlook::Outlook &outlook,
-            const policy::Policy &policy, base::Diagnostics &sink) {
-  const Subject subject{survey, assessment, outlook, policy};
+            const policy::Policy &policy, base::Diagnostics &sink, const amend::Changes *changes) {
+  const Subject subject{survey, assessment, outlook, policy, changes};
   const survey::State state = survey.report.state;
   const auto severity = state == survey::State::draft ? base::Severity::warning : base::Severity::error;
 

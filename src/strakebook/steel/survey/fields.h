@@ -72,6 +72,14 @@ void fields(Fields &, EarlierReadings &);
 void fields(Fields &, EarlierPit &);
 void fields(Fields &, EarlierSurvey &);
 void fields(Fields &, Limitation &);
+void fields(Fields &, Recipient &);
+void fields(Fields &, ChangeReason &);
+void fields(Fields &, Told &);
+void fields(Fields &, Amendment &);
+void fields(Fields &, NewReading &);
+void fields(Fields &, ClosedItem &);
+void fields(Fields &, Addendum &);
+void fields(Fields &, CarriedItem &);
 
 /// One entry of a list or of a map of names, as it stands in the file.
 struct Element {

@@ -125,7 +125,7 @@ void check_day(Reading &reading, const EarlierSurvey &earlier) {
 
 } // namespace
 
-void take_earlier(Reading &reading, const std::filesystem::path &folder, Survey &survey) {
+void take_earlier(Reading &reading, const base::Folder &folder, Survey &survey) {
   for (auto &earlier : survey.earlier) {
     if (earlier.inspected.value.year > 0)
       check_day(reading, earlier);

@@ -62,6 +62,15 @@ void measurements(Fields &f, SurveyFile &file) {
   f.by_id(maybe("photos", "photographs"), {IdForm::number}, s.photos, &Photo::id);
 }
 
+void after_issue(Fields &f, Survey &s) {
+  f.list_of(maybe("recipients", "who is sent this issue"), s.recipients);
+  f.group(maybe("amendment", "why this issue differs from the one before"), s.amendment);
+  f.by_id(maybe("addenda", "short reports after repair"), {IdForm::number}, s.addenda, &Addendum::id);
+  f.by_id(maybe("carried", "recommendations of an earlier report that were open when this survey began"), {IdForm::number}, s.carried,
+          &CarriedItem::id);
+  f.value(maybe("private", "your own notes: never printed, never kept with an issued report"), s.private_notes);
+}
+
 void opinions(Fields &f, Survey &s) {
   f.by_id(maybe("criteria", "the house's criteria that are used, in order"),
           {IdForm::free, Vocabulary::criterion}, s.criteria, &CriterionUse::id);
@@ -82,6 +91,7 @@ void opinions(Fields &f, Survey &s) {
   f.group(maybe("afloat", "how she floats before any steel is added"), s.afloat);
   f.group(maybe("answer", "what page one says"), s.answer);
   f.list_of(maybe("issue-record", "what was issued to whom"), s.issue_record);
+  after_issue(f, s);
 }
 
 } // namespace

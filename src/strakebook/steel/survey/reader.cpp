@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "strakebook/base/digest.h"
-#include "strakebook/base/files.h"
 #include "strakebook/base/yaml_tree.h"
 #include "strakebook/steel/survey/field_reader.h"
 #include "strakebook/steel/survey/readings.h"
@@ -24,8 +23,8 @@ struct Parsed {
 };
 
 /// The file as a map; nullopt when there is nothing to read against the field table.
-std::optional<Parsed> parse(const std::filesystem::path &path, base::Diagnostics &sink) {
-  const auto file = base::read_source(path, path.string(), {}, sink);
+std::optional<Parsed> parse(const base::FileInFolder &named, base::Diagnostics &sink) {
+  const auto file = named.folder.source(named.name, {}, sink);
   if (!file)
     return std::nullopt;
   Parsed parsed{file, base::parse_yaml(file, sink), {file, 1, 1, 1}};
@@ -59,8 +58,7 @@ bool version_is_ours(Reading &reading, const Parsed &parsed) {
 
 } // namespace
 
-std::optional<base::Located<std::string>> house_named(const std::filesystem::path &file,
-                                                      base::Diagnostics &sink) {
+std::optional<base::Located<std::string>> house_named(const base::FileInFolder &file, base::Diagnostics &sink) {
   base::Diagnostics found; // handed over only if the house cannot be named: read_survey reports the rest
   const auto parsed = parse(file, found);
   const auto *house = parsed ? parsed->root.find("house") : nullptr;
@@ -76,7 +74,7 @@ std::optional<base::Located<std::string>> house_named(const std::filesystem::pat
   return std::nullopt;
 }
 
-Survey read_survey(const std::filesystem::path &file, const policy::Policy &policy, base::Diagnostics &sink) {
+Survey read_survey(const base::FileInFolder &file, const policy::Policy &policy, base::Diagnostics &sink) {
   SurveyFile as_written;
   auto &survey = as_written.survey;
   base::Diagnostics found;
@@ -85,7 +83,7 @@ Survey read_survey(const std::filesystem::path &file, const policy::Policy &poli
   if (parsed && version_is_ours(reading, *parsed)) {
     survey.span = parsed->top;
     survey.inputs.push_back({.kind = "survey",
-                             .path = file.filename().string(),
+                             .path = file.name,
                              .digest = base::sha256_hex(parsed->file->text),
                              .bytes = parsed->file->text.size(),
                              .lines = 0,
@@ -93,8 +91,8 @@ Survey read_survey(const std::filesystem::path &file, const policy::Policy &poli
     FieldReader table(reading, parsed->root, parsed->top, {});
     fields(table, as_written);
     table.refuse_unknown_keys();
-    take_readings(reading, as_written.readings, file.parent_path(), survey);
-    take_earlier(reading, file.parent_path(), survey);
+    take_readings(reading, as_written.readings, file.folder, survey);
+    take_earlier(reading, file.folder, survey);
     for (const auto &report : reading.afterwards)
       report(reading);
     resolve(reading, policy);

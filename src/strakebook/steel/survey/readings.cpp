@@ -102,16 +102,16 @@ void give_reasons(Reading &reading, const Reasoned &kind, const std::vector<Name
 } // namespace
 
 std::optional<TakenMarks> take_file(Reading &reading, const ReadingSet &set,
-                                    const std::filesystem::path &folder, Survey &survey) {
+                                    const base::Folder &folder, Survey &survey) {
   if (!set.form || !set.separator)
     return std::nullopt;
   const auto &path = set.file.text;
-  if (!base::inside(folder.empty() ? "." : folder, path)) {
+  if (!folder.holds(path)) {
     reading.error(Code::path_escapes, set.file.span, fmt::format("\"{}\" leaves the survey's folder", path),
                   "a path inside the folder of the survey file", "readings/hull.csv");
     return std::nullopt;
   }
-  const auto file = base::read_source(folder / path, (folder / path).string(), set.file.span, reading.sink);
+  const auto file = folder.source(path, set.file.span, reading.sink);
   if (!file)
     return std::nullopt;
   const auto before = reading.sink.errors();
@@ -161,7 +161,7 @@ void put_in_order(Reading &reading, std::vector<Mark> &marks) {
   }
 }
 
-void take_readings(Reading &reading, const std::vector<ReadingSet> &sets, const std::filesystem::path &folder,
+void take_readings(Reading &reading, const std::vector<ReadingSet> &sets, const base::Folder &folder,
                    Survey &survey) {
   const auto before = reading.sink.errors();
   for (const auto &set : sets) {

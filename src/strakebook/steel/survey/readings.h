@@ -1,12 +1,12 @@
 #pragma once
 
-#include <filesystem>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
 #include "strakebook/base/csv.h"
+#include "strakebook/base/folder.h"
 #include "strakebook/steel/survey/values.h"
 
 /// Sets of readings as the survey declares them, and how they become marks.
@@ -75,17 +75,17 @@ base::SourceSpan span_of(const base::SourcePtr &, const base::CsvLine &, const b
 
 /// Reads the file that a set names, and records it in `survey.inputs`; reports and returns nullopt where it cannot be read. Counts
 /// are compared only where every line was whole: a broken line is reported itself.
-std::optional<TakenMarks> take_file(Reading &, const ReadingSet &, const std::filesystem::path &folder, Survey &survey);
+std::optional<TakenMarks> take_file(Reading &, const ReadingSet &, const base::Folder &folder, Survey &survey);
 
 /// By the survey's rows, stations ascending; reports a mark given twice.
 void put_in_order(Reading &, std::vector<Mark> &);
 
 /// Reads the marks of every earlier survey, and reports one that is not earlier.
-void take_earlier(Reading &, const std::filesystem::path &folder, Survey &survey);
+void take_earlier(Reading &, const base::Folder &folder, Survey &survey);
 
 /// Reads every set into `survey.marks` (rows in the survey's order, stations ascending), compares the
 /// declared counts, marks those on doublers, and records the files in `survey.inputs`.
-void take_readings(Reading &, const std::vector<ReadingSet> &, const std::filesystem::path &folder,
+void take_readings(Reading &, const std::vector<ReadingSet> &, const base::Folder &folder,
                    Survey &survey);
 
 } // namespace strakebook::survey

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "strakebook/base/input_file.h"
+#include "strakebook/steel/survey/after_issue.h"
 #include "strakebook/steel/survey/earlier.h"
 #include "strakebook/steel/survey/identity.h"
 #include "strakebook/steel/survey/measurement.h"
@@ -44,6 +45,11 @@ struct Survey {
   Words previous_survey; ///< what is known of an earlier survey, or that there is none
   Answer answer;
   std::vector<IssueNote> issue_record;
+  std::vector<Recipient> recipients;  ///< of this issue
+  std::optional<Amendment> amendment; ///< of an issue after the first
+  std::vector<Addendum> addenda;
+  std::vector<CarriedItem> carried; ///< open when this survey began
+  std::vector<Named> private_notes; ///< the surveyor's own: never printed, never kept with an issued report
   std::vector<base::InputFile>
       inputs;            ///< survey.yaml first, then readings; photographs are added by the media gate
   base::SourceSpan span; ///< the file's first line

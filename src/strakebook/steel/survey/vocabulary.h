@@ -30,6 +30,8 @@ std::span<const Choice<policy::Plating>> choices_of(policy::Plating);
 std::span<const Choice<policy::CriterionKind>>
     choices_of(policy::CriterionKind); ///< those a survey may write itself
 std::span<const Choice<base::Unit>> choices_of(base::Unit);
+std::span<const Choice<Closing>> choices_of(Closing);
+std::span<const Choice<Became>> choices_of(Became);
 std::span<const Choice<bool>> choices_of(bool);
 
 template <class E>

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "strakebook/base/folder.h"
+
+/// The inputs that an issued report was made from, kept with it so that it can be made again.
+namespace strakebook::issue {
+
+/// Who made it: the program and the libraries that its bytes depend on, "harfbuzz 6.0.0".
+struct Makers {
+  std::string tool;  ///< with the digest of its sources
+  std::vector<std::string> libraries;
+  bool operator==(const Makers &) const = default;
+};
+
+/// A file of the kept inputs.
+struct KeptFile {
+  std::string path;   ///< "survey.yaml", "before/survey.yaml"
+  std::string digest; ///< SHA-256
+  std::size_t bytes = 0;
+  bool operator==(const KeptFile &) const = default;
+};
+
+/// The list of what is kept: plain text, one file a line; its own digest is the short one printed on every page.
+struct Manifest {
+  std::string report;
+  int issue = 0;
+  int addendum = 0; ///< 0: the report itself
+  Makers makers;
+  std::vector<KeptFile> files; ///< by path
+};
+inline constexpr std::string_view manifest_name = "manifest.txt";
+
+Manifest manifest_of(const base::FileSet &files, std::string report, int issue, int addendum, Makers makers);
+std::string text_of(const Manifest &manifest);
+std::optional<Manifest> read_manifest(std::string_view text);
+
+/// The first twelve hexadecimal digits of a digest in fours: "3fa9 12c4 77b0".
+std::string short_digest(std::string_view digest);
+
+} // namespace strakebook::issue
