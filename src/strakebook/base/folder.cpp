@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "strakebook/base/files.h"
+#include "strakebook/base/tidy_path.h"
 
 namespace strakebook::base {
 
@@ -12,8 +13,6 @@ namespace {
 
 /// What an empty path to a folder means.
 fs::path of_the_day(const fs::path &path) { return path.empty() ? fs::path(".") : path; }
-
-std::string tidy(std::string_view relative) { return fs::path(relative).lexically_normal().generic_string(); }
 
 } // namespace
 
@@ -29,7 +28,7 @@ Folder Folder::kept(FileSet files) {
 bool Folder::holds(std::string_view relative) const {
   if (on_disk_)
     return inside(of_the_day(*on_disk_), relative).has_value();
-  const fs::path path(tidy(relative));
+  const fs::path path(tidy_path(relative));
   return !relative.empty() && relative.find('\0') == relative.npos && !path.is_absolute() && *path.begin() != "..";
 }
 
@@ -37,7 +36,7 @@ bool Folder::has(std::string_view relative) const {
   std::error_code failed;
   if (on_disk_)
     return fs::is_regular_file(*on_disk_ / relative, failed);
-  return kept_->contains(prefix_ + tidy(relative));
+  return kept_->contains(prefix_ + tidy_path(relative));
 }
 
 std::optional<std::string> Folder::read(std::string_view relative, std::size_t max_bytes, const SourceSpan &from, Diagnostics &sink) const {
@@ -48,7 +47,7 @@ std::optional<std::string> Folder::read(std::string_view relative, std::size_t m
   std::optional<std::string> bytes;
   if (on_disk_) {
     bytes = read_file(*on_disk_ / relative, max_bytes, from, sink);
-  } else if (const auto found = kept_->find(prefix_ + tidy(relative)); found == kept_->end()) {
+  } else if (const auto found = kept_->find(prefix_ + tidy_path(relative)); found == kept_->end()) {
     sink.error(Code::file_unreadable, from, fmt::format("{} is not among the files that were kept", shown(relative)));
   } else if (found->second.size() > max_bytes) {
     sink.error(Code::file_too_large, from, fmt::format("{} is larger than {} bytes, which is the most that is read", shown(relative), max_bytes));
@@ -56,7 +55,7 @@ std::optional<std::string> Folder::read(std::string_view relative, std::size_t m
     bytes = found->second;
   }
   if (bytes)
-    seen_->insert_or_assign(prefix_ + tidy(relative), *bytes);
+    seen_->insert_or_assign(prefix_ + tidy_path(relative), *bytes);
   return bytes;
 }
 

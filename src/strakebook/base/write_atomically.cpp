@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <sys/stat.h>
 
+#include "strakebook/base/durable.h"
 #include "strakebook/base/file_descriptor.h"
 #include "strakebook/base/files.h"
 
@@ -32,7 +33,7 @@ Temporary create_beside(const fs::path &folder) {
   static std::atomic<unsigned> counter{0};
   fs::path path;
   for (int attempt = 0; attempt < most_names_tried; ++attempt) {
-    path = folder / fmt::format(".strakebook-{}-{}.tmp", ::getpid(), counter++);
+    path = folder / fmt::format("{}{}-{}.tmp", temporary_begins, ::getpid(), counter++);
     const int fd = ::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, new_file_mode);
     if (fd >= 0 || errno != EEXIST)
       return {path, FileDescriptor(fd)};
@@ -40,35 +41,16 @@ Temporary create_beside(const fs::path &folder) {
   return {path, FileDescriptor(-1)};
 }
 
-bool write_all(int fd, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t done = ::write(fd, bytes.data(), bytes.size());
-    if (done < 0 && errno == EINTR)
-      continue;
-    if (done < 0)
-      return false;
-    bytes.remove_prefix(static_cast<std::size_t>(done));
-  }
-  return true;
-}
-
 Failure fill(FileDescriptor &file, std::string_view bytes, const struct stat *as) {
   if (as && ::fchmod(file.get(), as->st_mode & 07777) != 0)
     return failed("the file's permissions cannot be kept");
   if (!write_all(file.get(), bytes))
     return failed("writing failed");
-  if (::fsync(file.get()) != 0)
+  if (uninterrupted([&] { return ::fsync(file.get()); }) != 0)
     return failed("the bytes did not reach the disk");
   if (!file.close())
     return failed("closing failed");
   return {};
-}
-
-/// Some file systems cannot sync a folder; that is not a failure to write.
-Failure sync_folder(const FileDescriptor &folder) {
-  if (::fsync(folder.get()) == 0 || errno == EINVAL || errno == ENOTSUP)
-    return {};
-  return failed("the new file is in place, but the folder did not reach the disk");
 }
 
 /// `target` as it is on the disk: where a link leads, so that writing keeps the link.
@@ -94,7 +76,7 @@ Failure replace(const fs::path &target, std::string_view bytes) {
   if (failure.empty() && ::rename(temporary.path.c_str(), target.c_str()) != 0)
     failure = failed("the finished file cannot take its name");
   if (failure.empty())
-    return sync_folder(folder_fd);
+    return sync_folder(folder_fd.get()) ? Failure() : failed("the new file is in place, but the folder did not reach the disk");
   ::unlink(temporary.path.c_str());
   return failure;
 }

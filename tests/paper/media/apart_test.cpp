@@ -8,7 +8,7 @@
 #include <unistd.h>
 
 #include "paper/media/gate.h"
-#include "strakebook/paper/media/apart_frame.h"
+#include "strakebook/base/apart_frame.h"
 #include "strakebook/paper/media/refusal.h"
 
 // A decoder that goes wrong does so in a child process. The wrong decoders below take the place of the right one.
@@ -119,15 +119,15 @@ TEST_CASE("no child, no picture, and the file is not to blame") {
 }
 
 TEST_CASE("a frame comes back whole or not at all") {
-  const auto frame = media::framed("answer");
-  CHECK(media::unframed(frame) == "answer");
-  CHECK(media::unframed(media::framed("")) == "");
+  const auto frame = base::framed("answer");
+  CHECK(base::unframed(frame) == "answer");
+  CHECK(base::unframed(base::framed("")) == "");
   for (std::size_t length = 0; length < frame.size(); ++length)
-    CHECK_FALSE(media::unframed(frame.substr(0, length)));
-  CHECK_FALSE(media::unframed(frame + "more"));
+    CHECK_FALSE(base::unframed(frame.substr(0, length)));
+  CHECK_FALSE(base::unframed(frame + "more"));
   for (std::size_t at = 0; at < frame.size(); ++at) {
     auto damaged = frame;
     damaged[at] = static_cast<char>(damaged[at] ^ 1);
-    CHECK_FALSE(media::unframed(damaged));
+    CHECK_FALSE(base::unframed(damaged));
   }
 }

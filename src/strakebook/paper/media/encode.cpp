@@ -39,6 +39,7 @@ void choose(jpeg_compress_struct &info, const Pixels &pixels, int components, in
   info.input_components = components;
   info.in_color_space = components == 1 ? JCS_GRAYSCALE : JCS_RGB;
   jpeg_set_defaults(&info);
+  info.write_JFIF_header = FALSE; // as of what passes through: such data decode to themselves again
   jpeg_set_quality(&info, quality, TRUE);
   info.optimize_coding = TRUE;
   info.comp_info[0].h_samp_factor = info.comp_info[0].v_samp_factor = 1;

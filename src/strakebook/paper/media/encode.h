@@ -6,9 +6,12 @@
 
 namespace strakebook::media {
 
-/// A baseline JPEG with its colours at full resolution; `components` 1 keeps the first sample of each pixel as grey.
+/// A baseline JPEG with its colours at full resolution, without any head but what decoding needs; `components` 1 keeps the first sample of each pixel as grey.
 /// Throws std::bad_alloc when there is no memory for it.
 std::string encode_jpeg(const Pixels &pixels, int components, int quality);
+
+/// An 8-bit RGB PNG without anything but its pixels. Throws std::bad_alloc when there is no memory for it.
+std::string encode_png(const Pixels &pixels);
 
 /// The rows packed by zlib (RFC 1950).
 std::string deflate_rows(const Pixels &pixels);

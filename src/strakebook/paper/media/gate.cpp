@@ -21,7 +21,7 @@ void refuse(const GivenFile &file, const std::string &found, const ImageLimits &
              what_is_read(limits), "copy the file again from the camera, or export it anew as JPEG");
 }
 
-void report(const GivenFile &file, const Lost &lost, const ImageLimits &limits, base::Diagnostics &sink) {
+void report(const GivenFile &file, const base::Lost &lost, const ImageLimits &limits, base::Diagnostics &sink) {
   if (lost.started)
     sink.error(Code::decoding_died, file.span, fmt::format("the decoder of {} {}", file.path, lost.how),
                what_is_read(limits), "open the file in a program that you trust with it and export it anew, or leave it out");
@@ -48,8 +48,8 @@ std::optional<Image> admit(const GivenFile &file, const Placing &placing, base::
     refuse(file, fmt::format("a file of {} bytes", file.bytes.size()), limits, sink);
     return std::nullopt;
   }
-  const auto heard = run_apart([&] { return answer_to(file, placing, limits, decode); }, limits.apart);
-  if (const auto *lost = std::get_if<Lost>(&heard)) {
+  const auto heard = base::run_apart([&] { return answer_to(file, placing, limits, decode); }, limits.apart);
+  if (const auto *lost = std::get_if<base::Lost>(&heard)) {
     report(file, *lost, limits, sink);
     return std::nullopt;
   }

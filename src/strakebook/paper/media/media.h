@@ -4,10 +4,11 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "strakebook/base/diagnostic.h"
 #include "strakebook/base/image_ref.h"
-#include "strakebook/paper/media/apart.h"
+#include "strakebook/base/apart.h"
 #include "strakebook/paper/media/placing.h"
 
 namespace strakebook::media {
@@ -30,13 +31,20 @@ struct Image {
 /// The pixels of an image that passed the gate. Throws std::logic_error when its data do not fill its size.
 Pixels pixels_of(const Image &image);
 
+/// A picture file, JPEG or PNG, of which decode_picture makes the same image again where all its pixels are kept; it holds nothing but
+/// those. Throws as pixels_of() does.
+std::string file_of(const Image &image);
+
+/// The libraries that an image's data depend on, with their versions: "libpng 1.6.39".
+std::vector<std::string> libraries();
+
 /// Pictures by digest, each stored once.
 using ImageStore = std::map<std::string, Image>;
 
 struct ImageLimits {
   long long pixels = 60'000'000;
   std::size_t bytes = 64u << 20;
-  ApartLimits apart;
+  base::ApartLimits apart;
 };
 
 /// A file as the survey names it.

@@ -1,4 +1,4 @@
-#include "strakebook/paper/media/apart_child.h"
+#include "strakebook/base/apart_child.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -11,9 +11,9 @@
 #include <sys/resource.h>
 #include <unistd.h>
 
-#include "strakebook/paper/media/apart_frame.h"
+#include "strakebook/base/apart_frame.h"
 
-namespace strakebook::media {
+namespace strakebook::base {
 
 namespace {
 
@@ -78,4 +78,4 @@ void be_child(const std::function<std::string()> &work, int pipe, pid_t parent, 
   }
 }
 
-} // namespace strakebook::media
+} // namespace strakebook::base

@@ -1,4 +1,4 @@
-#include "strakebook/paper/media/apart.h"
+#include "strakebook/base/apart.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -13,10 +13,10 @@
 
 #include <fmt/format.h>
 
-#include "strakebook/paper/media/apart_child.h"
-#include "strakebook/paper/media/apart_frame.h"
+#include "strakebook/base/apart_child.h"
+#include "strakebook/base/apart_frame.h"
 
-namespace strakebook::media {
+namespace strakebook::base {
 
 namespace {
 
@@ -125,4 +125,4 @@ std::variant<std::string, Lost> run_apart(const std::function<std::string()> &wo
   return heard(child, from_child.number(), limits);
 }
 
-} // namespace strakebook::media
+} // namespace strakebook::base

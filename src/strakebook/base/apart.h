@@ -5,7 +5,7 @@
 #include <string>
 #include <variant>
 
-namespace strakebook::media {
+namespace strakebook::base {
 
 /// What work in a child process may use. It can open no file, and writes no file and no core.
 struct ApartLimits {
@@ -29,4 +29,4 @@ struct Lost {
 /// way out of the child: no destructor, no exit handler, no flushing of files.
 std::variant<std::string, Lost> run_apart(const std::function<std::string()> &work, const ApartLimits &limits);
 
-} // namespace strakebook::media
+} // namespace strakebook::base

@@ -1,15 +1,15 @@
-#include "strakebook/paper/media/apart_frame.h"
+#include "strakebook/base/apart_frame.h"
 
 #include <fmt/format.h>
 
 #include "strakebook/base/digest.h"
 
-namespace strakebook::media {
+namespace strakebook::base {
 
 namespace {
 
 std::string head_of(std::string_view answer) {
-  return fmt::format("SBA1{:016x}{}", answer.size(), base::sha256_hex(answer));
+  return fmt::format("SBA1{:016x}{}", answer.size(), sha256_hex(answer));
 }
 
 } // namespace
@@ -23,4 +23,4 @@ std::optional<std::string> unframed(std::string_view frame) {
   return std::string(answer);
 }
 
-} // namespace strakebook::media
+} // namespace strakebook::base
