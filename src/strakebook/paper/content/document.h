@@ -33,7 +33,7 @@ struct Paragraph {
 };
 
 struct KeyValues {
-  struct Entry { std::string label; Inlines value; std::string id; };
+  struct Entry { std::string label; Inlines value; std::string id; bool changed = false; };
   std::vector<Entry> entries;
   std::string style = "plain"; ///< name of a key style
   int columns = 1;
@@ -50,10 +50,12 @@ struct Figure {
   Inlines caption;
   bool caption_above = true;
   /// One drawing, or panels set in a lattice at one scale, row by row.
-  struct Panel { Inlines title, title_right; Drawing drawing; std::string id; };
+  struct Panel { Inlines title, title_right; Drawing drawing; std::string id; bool changed = false; };
   std::vector<Panel> panels;
   std::string lattice; ///< for panels side by side; empty: full width one under the other
   std::vector<Inlines> notes;
+  bool caption_changed = false;             ///< or what it stands over
+  std::vector<std::size_t> changed_notes = {}; ///< their places
 };
 
 /// A photograph, or a frame that says none is there.
@@ -91,7 +93,7 @@ struct EndMark { Inlines text; };
 struct Block {
   std::string id; ///< "zone/W/decision"; unique when not empty
   base::SourceSpan origin;
-  bool changed = false;
+  bool changed = false; ///< all of it; of what is in it, rows, entries, captions, notes and panels say so themselves
   std::variant<Heading, Paragraph, KeyValues, List, Table, Figure, Photo, Columns, Together, Rule, Space, PageBreak,
                Contents, EndMark>
       what;

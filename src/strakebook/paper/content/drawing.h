@@ -30,6 +30,7 @@ struct Spot {
   std::string tone; ///< fill tone that replaces the meaning's own; empty: as the meaning says
   std::string id = {};     ///< links lead here; may be empty. Without a meaning a spot is a place alone: nothing is drawn
   std::string target = {}; ///< the symbol links to this block id; may be empty
+  bool changed = false;    ///< a bar stands at its left
 };
 
 enum class Anchor { left, centre, right };        ///< which part of the text stands at `at`

@@ -6,7 +6,7 @@
 
 namespace strakebook::content {
 
-enum class Emphasis { plain, strong, italic, soft };
+enum class Emphasis { plain, strong, italic, soft, struck }; ///< struck: soft, with a line through it
 
 struct Text {
   std::string text; ///< UTF-8; U+00A0 and U+202F do not break, U+2011 is a hyphen that does not
@@ -39,6 +39,7 @@ Inlines plain(std::string text);
 Inlines strong(std::string text);
 Inlines italic(std::string text);
 Inlines soft(std::string text);
+Inlines struck(std::string text);
 Inlines operator+(Inlines a, Inlines b);
 
 } // namespace strakebook::content

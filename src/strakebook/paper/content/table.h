@@ -39,6 +39,7 @@ struct RowGroup {
   Inlines head; ///< may be empty: no group head
   std::string id;
   std::vector<Row> rows;
+  bool head_changed = false;
 };
 
 /// Splits over pages with its head repeated. `label` is given by compose ("Table 11.2"), numbers are not typeset's.
@@ -50,6 +51,8 @@ struct Table {
   std::vector<RowGroup> groups;
   std::vector<Inlines> notes;
   bool unlabelled = false; ///< no caption line
+  bool caption_changed = false;             ///< or the heads of columns, or a row is gone
+  std::vector<std::size_t> changed_notes = {}; ///< their places
 };
 
 } // namespace strakebook::content

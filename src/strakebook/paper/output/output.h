@@ -16,7 +16,7 @@ namespace strakebook::output {
 /// make. Same document, same bytes. On failure adds
 /// output_failed or output_too_large and returns an empty string. Pages that are not sound (a coordinate that is not finite
 /// or not on the page, and the like: sound.h), a document without pages, a link or bookmark that leads nowhere, an outline
-/// that skips a level, or a picture that is not in the store throw std::logic_error. Where an anchor's id comes twice, the
+/// that skips a level, a picture that is not in the store, or files to be attached to an archival PDF throw std::logic_error. Where an anchor's id comes twice, the
 /// first in reading order counts.
 std::string pdf(const page::Document &document, const media::ImageStore &images, base::Diagnostics &sink,
                 PdfKind kind = PdfKind::report);
@@ -25,6 +25,9 @@ std::string pdf(const page::Document &document, const media::ImageStore &images,
 /// pdf() does, and std::runtime_error when cairo cannot draw it (no memory, a font that cannot be opened).
 std::string png(const page::Document &document, std::size_t page_index, const media::ImageStore &images, double dpi);
 std::string png(const page::Document &document, const View &view, const media::ImageStore &images, double dpi);
+
+/// The libraries that the bytes of a PDF depend on, with their versions: "harfbuzz 6.0.0".
+std::vector<std::string> libraries();
 
 /// What a picture says to a reader who cannot see it. Plain text.
 struct PictureWords {

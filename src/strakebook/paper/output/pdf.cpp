@@ -4,6 +4,7 @@
 #include <optional>
 #include <stdexcept>
 
+#include "strakebook/paper/output/pdf_attachments.h"
 #include "strakebook/paper/output/pdf_colour.h"
 #include "strakebook/paper/output/pdf_content.h"
 #include "strakebook/paper/output/pdf_font.h"
@@ -66,6 +67,7 @@ std::string written(const page::Document &document, const media::ImageStore &sto
   }
   fonts.write();
   const auto links = add_navigation(file, pages, document, tree);
+  add_attachments(file, document.attachments);
   add_structure(file, pages, links, tree);
   add_output_intent(file);
   add_metadata(file, document.metadata);

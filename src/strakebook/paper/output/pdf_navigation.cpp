@@ -136,8 +136,7 @@ void add_names(const Targets &targets) {
     leaves.put(leaf);
     first = next;
   }
-  targets.file.catalog().put(
-      "Names", targets.file.dict().put("Dests", targets.file.indirect_dict().put("Kids", leaves)));
+  targets.file.names().put("Dests", targets.file.indirect_dict().put("Kids", leaves));
 }
 
 /// 1, 2, 3, as the foot prints them.

@@ -138,6 +138,14 @@ std::string PdfFile::reference(const PdfDict &indirect) const {
 
 PdfDict PdfFile::catalog() { return {this, state_->doc->catalog}; }
 
+PdfDict PdfFile::names() {
+  if (auto *known = HPDF_Dict_GetItem(state_->doc->catalog, "Names", HPDF_OCLASS_DICT))
+    return {this, known};
+  auto fresh = dict();
+  catalog().put("Names", fresh);
+  return fresh;
+}
+
 PdfDict PdfFile::info() { return {this, made(state_->doc->info, "the information dictionary")}; }
 
 std::string PdfFile::producer() const { return std::string("Haru Free PDF Library ") + HPDF_GetVersion(); }

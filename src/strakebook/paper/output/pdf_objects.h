@@ -79,6 +79,7 @@ public:
   PdfKind kind() const;
   std::string reference(const PdfDict &indirect) const; ///< "12 0 R"
   PdfDict catalog();
+  PdfDict names(); ///< the catalog's name dictionary (ISO 32000-1, 7.7.4)
   PdfDict info();
   std::string producer() const; ///< the writing library and its version
 

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <string_view>
 
+#include "strakebook/base/digest.h"
+
 namespace strakebook::page {
 
 namespace {
@@ -91,6 +93,9 @@ std::string head_of(const Document &document) {
     text += fmt::format("font {} {}\n", i, document.fonts[i].name);
   for (const auto &entry : document.outline)
     text += fmt::format("outline {} {} to {}\n", entry.level, quoted(entry.title), quoted(entry.target));
+  for (const auto &file : document.attachments)
+    text += fmt::format("attached {} {} {} bytes {}\n", quoted(file.name), file.media_type, file.bytes.size(),
+                        base::sha256_hex(file.bytes).substr(0, 12));
   return text;
 }
 

@@ -14,7 +14,7 @@ inline constexpr std::array<std::string_view, 25> required_text_styles{
     "contents-number", "contents-page",   "contents-listed", "end-mark",
     "axis-number",    "axis-title",       "photo-placeholder"};
 
-inline constexpr std::array<std::string_view, 40> required_measures{
+inline constexpr std::array<std::string_view, 41> required_measures{
     "block-gap",           ///< between blocks whose style gives no space
     "list-gap",            ///< between items of a list
     "list-indent",         ///< of the text of a list item; its number or dot hangs in it
@@ -33,6 +33,7 @@ inline constexpr std::array<std::string_view, 40> required_measures{
     "table-gap-most",      ///< the widest gap between columns when a table is spread over its width
     "change-bar",          ///< width of the bar
     "change-bar-offset",   ///< from the left edge of the text to the left edge of the bar
+    "change-bar-place",    ///< width of the bar at a sign of a figure
     "bar-indent",          ///< of a paragraph with a caution bar
     "sign-gap",            ///< between a sign and the words after it
     "rule-gap",            ///< above and below a rule across the page
@@ -58,11 +59,12 @@ inline constexpr std::array<std::string_view, 40> required_measures{
 
 inline constexpr std::array<std::string_view, 2> required_tones{"ink", "soft"};
 
-inline constexpr std::array<std::string_view, 8> required_meanings{
+inline constexpr std::array<std::string_view, 9> required_meanings{
     "rule",           ///< a rule across the text
     "furniture-rule", ///< under the running head
     "photo-frame",    ///< outline of a photograph or of the frame that stands for one
     "change-bar",     ///< fill of the bar
+    "struck",         ///< line through words that no longer stand
     "axis",           ///< line and ticks of an axis
     "chip",           ///< ground of a label
     "flag",           ///< ground of a label that is a flag

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/line.h"
 
 namespace strakebook::typeset {
@@ -47,20 +48,21 @@ Fragment set_caption(const std::string &label, const content::Inlines &text, con
   return with_right(std::move(set), right, style, width, context);
 }
 
-Fragment set_notes(const std::vector<content::Inlines> &notes, const style::TextStyle &style, base::Pt width,
-                   const Context &context) {
-  return set_foot(notes, style, {}, width, context);
+Fragment set_notes(const std::vector<content::Inlines> &notes, const std::vector<std::size_t> &changed, const style::TextStyle &style,
+                   base::Pt width, const Context &context) {
+  return set_foot(notes, changed, style, {}, width, context);
 }
 
-Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style,
+Fragment set_foot(const std::vector<content::Inlines> &notes, const std::vector<std::size_t> &changed, const style::TextStyle &style,
                   const std::string &right, base::Pt width, const Context &context) {
   const base::Pt room =
       room_beside(right, style, style::measure(context.style, "note-measure"), width, context);
   Fragment set;
   for (std::size_t i = 0; i < notes.size(); ++i)
     stack(set,
-          set_text(notes[i], style, room, {true, {}},
-                   tagged(context, {.role = page::Role::note, .key = static_cast<std::int64_t>(i)})),
+          barred(set_text(notes[i], style, room, {true, {}},
+                          tagged(context, {.role = page::Role::note, .key = static_cast<std::int64_t>(i)})),
+                 std::ranges::find(changed, i) != changed.end(), context),
           base::Pt{});
   return with_right(std::move(set), right, style, width, context);
 }

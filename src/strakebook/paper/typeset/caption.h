@@ -15,12 +15,12 @@ namespace strakebook::typeset {
 Fragment set_caption(const std::string &label, const content::Inlines &text, const style::TextStyle &style,
                      const std::string &right, base::Pt width, const Context &context);
 
-/// Notes one under the other, no wider than the measure "note-measure".
-Fragment set_notes(const std::vector<content::Inlines> &notes, const style::TextStyle &style, base::Pt width,
-                   const Context &context);
+/// Notes one under the other, no wider than the measure "note-measure"; those at the places `changed` with a change bar.
+Fragment set_notes(const std::vector<content::Inlines> &notes, const std::vector<std::size_t> &changed, const style::TextStyle &style,
+                   base::Pt width, const Context &context);
 
 /// Notes with `right` (may be empty) beside their first line, as set_caption has it.
-Fragment set_foot(const std::vector<content::Inlines> &notes, const style::TextStyle &style,
+Fragment set_foot(const std::vector<content::Inlines> &notes, const std::vector<std::size_t> &changed, const style::TextStyle &style,
                   const std::string &right, base::Pt width, const Context &context);
 
 } // namespace strakebook::typeset

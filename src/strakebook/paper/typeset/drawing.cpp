@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/drawing_axis.h"
 #include "strakebook/paper/typeset/drawing_collision.h"
 #include "strakebook/paper/typeset/drawing_ground.h"
@@ -50,6 +51,7 @@ struct Drawer {
     if (spot.meaning.empty()) return;
     draw_spot(spot, brush);
     const Pt size = style::meaning_style(brush.style, spot.meaning).shape_size;
+    if (spot.changed) brush.out.push_back(place_bar(at, size, brush.style));
     if (!spot.target.empty()) link({{at.x - size / 2, at.y - size / 2}, {size, size}}, spot.target);
   }
   void operator()(const content::Span &span) { draw_span(span, brush); }

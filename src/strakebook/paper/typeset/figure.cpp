@@ -5,6 +5,7 @@
 
 #include "strakebook/base/text.h"
 #include "strakebook/paper/typeset/caption.h"
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/drawing.h"
 #include "strakebook/paper/typeset/line.h"
 
@@ -124,6 +125,7 @@ Fragment set_row(const Panels &panels, std::size_t row, const Context &context) 
     const Slot &slot = panels.slot_of(i);
     const Context own = tagged(context, {.role = page::Role::group, .key = static_cast<std::int64_t>(i)});
     Fragment panel = set_panel(panels.figure.panels[i], slot.width, panels.limit, own);
+    panel = barred(std::move(panel), panels.figure.panels[i].changed, moved(context, slot.left));
     set.size.height = std::max(set.size.height, panel.size.height);
     set.size.width = std::max(set.size.width, slot.left + panel.size.width);
     append(set.items, std::move(panel), {slot.left, {}});
@@ -134,7 +136,8 @@ Fragment set_row(const Panels &panels, std::size_t row, const Context &context) 
 bool captioned(const content::Figure &figure) { return !figure.label.empty() || !figure.caption.empty(); }
 
 Fragment set_figure_caption(const content::Figure &figure, Pt width, const Context &context) {
-  return set_caption(figure.label, figure.caption, style::text_style(context.style, "caption"), {}, width, context);
+  return barred(set_caption(figure.label, figure.caption, style::text_style(context.style, "caption"), {}, width, context),
+                figure.caption_changed, context);
 }
 
 /// What stands over the panels of this page: the caption, or after a break the label and where the figure began.
@@ -151,7 +154,7 @@ Fragment set_foot(const content::Figure &figure, Pt width, const Context &contex
   Fragment foot;
   if (!figure.caption_above && captioned(figure)) stack(foot, set_figure_caption(figure, width, context), {});
   if (!figure.notes.empty())
-    stack(foot, set_notes(figure.notes, style::text_style(context.style, "note"), width, context),
+    stack(foot, set_notes(figure.notes, figure.changed_notes, style::text_style(context.style, "note"), width, context),
           style::measure(context.style, "note-gap"));
   return foot;
 }

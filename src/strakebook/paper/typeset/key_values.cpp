@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "strakebook/paper/typeset/blocks.h"
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/line.h"
 
 namespace strakebook::typeset {
@@ -20,6 +21,8 @@ Fragment set_entry(const content::KeyValues::Entry &entry, const style::KeyStyle
   auto row = beside(std::move(label), std::move(value), left);
   if (!entry.id.empty())
     row.items.insert(row.items.begin(), anchor(entry.id, {}));
+  if (entry.changed)
+    row.items.push_back(change_bar({}, row.size.height, context));
   return row;
 }
 

@@ -1,6 +1,7 @@
 #include "strakebook/paper/typeset/line.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "strakebook/paper/typeset/line_break.h"
@@ -46,6 +47,7 @@ public:
 
   Fragment finished() {
     end_link({});
+    end_strike();
     Fragment line;
     line.size = {placing_.width, style_.leading};
     line.first_baseline = baseline_;
@@ -55,6 +57,12 @@ public:
 
 private:
   void draw_letters(const Piece &piece) {
+    if (piece.struck != struck_from_.has_value()) {
+      end_strike();
+      if (piece.struck)
+        struck_from_ = x_;
+      struck_font_ = piece.font;
+    }
     page::Run &run = run_for(piece);
     const auto offset = static_cast<std::uint32_t>(run.text.size());
     run.text += piece.text;
@@ -95,6 +103,18 @@ private:
     open_run_ = false;
   }
 
+  /// Through the middle of figures and capitals.
+  void end_strike() {
+    if (!struck_from_)
+      return;
+    const auto &meaning = style::meaning_style(context_.style, "struck");
+    const auto ink = colour(style::tone(context_.style, meaning.stroke.value_or("soft")));
+    const base::Pt up = context_.fonts.vertical(struck_font_).cap_height * style_.size.v / 2;
+    items_.push_back(rule(*struck_from_, x_, baseline_ - up, meaning.stroke_width, ink));
+    struck_from_.reset();
+    open_run_ = false;
+  }
+
   void end_link(const Piece &next) {
     // What stands again on a later page leads nowhere: a link belongs to one element.
     if (!target_.empty() && x_ > link_from_ && !page::is_furniture(link_)) {
@@ -115,6 +135,8 @@ private:
   std::string target_, said_; ///< of the link being drawn
   page::TagPath link_;
   bool open_run_ = false;
+  std::optional<base::Pt> struck_from_; ///< where the line through the letters being drawn begins
+  int struck_font_ = 0;
   std::vector<page::Item> items_;
 };
 

@@ -35,7 +35,9 @@ struct Finder {
   Spacing operator()(const content::Columns &columns) const {
     Spacing widest;
     for (const auto &cell : columns.cells) {
-      const auto inner = of_blocks(cell);
+      auto inner = of_blocks(cell);
+      if (!cell.empty() && std::holds_alternative<content::Rule>(cell.front().what))
+        inner.before = {}; // the rule is the top of its cell, as a table's is
       widest = {std::max(widest.before, inner.before), std::max(widest.after, inner.after),
                 widest.keep_with_next || inner.keep_with_next};
     }

@@ -5,6 +5,7 @@
 
 #include "strakebook/base/text.h"
 #include "strakebook/paper/typeset/caption.h"
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/line.h"
 #include "strakebook/paper/typeset/memo.h"
 #include "strakebook/paper/typeset/table_body.h"
@@ -68,8 +69,8 @@ private:
     const std::string from_page =
         from_ > 0 ? page_words(context_.labels.continued_from, context_.page - 1) : std::string();
     if (!table_.unlabelled)
-      return set_caption(table_.label, table_.caption, style, from_page, region_.width,
-                         from_ > 0 ? own_ : table_context_);
+      return barred(set_caption(table_.label, table_.caption, style, from_page, region_.width, from_ > 0 ? own_ : table_context_),
+                    table_.caption_changed && from_ == 0, context_);
     return from_page.empty() ? Fragment{} : set_caption({}, {}, style, from_page, region_.width, own_);
   }
 
@@ -78,7 +79,7 @@ private:
         goes_on ? page_words(context_.labels.continued_on, context_.page + 1) : std::string();
     if (table_.notes.empty() && on_page.empty())
       return {};
-    return set_foot(table_.notes, style::text_style(context_.style, look_.note), on_page, region_.width,
+    return set_foot(table_.notes, table_.changed_notes, style::text_style(context_.style, look_.note), on_page, region_.width,
                     own_);
   }
 

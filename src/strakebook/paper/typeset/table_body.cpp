@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "strakebook/paper/typeset/change_bar.h"
 #include "strakebook/paper/typeset/table_rows.h"
 #include "strakebook/paper/typeset/table_rules.h"
 #include "strakebook/paper/typeset/table_tags.h"
@@ -101,7 +102,8 @@ private:
   }
 
   Fragment top(std::size_t begin, const Context &context) const {
-    Fragment set = set_table_head(table_, widths_, begin > 0 ? repeated(context) : context);
+    Fragment set = barred(set_table_head(table_, widths_, begin > 0 ? repeated(context) : context),
+                          table_.unlabelled && table_.caption_changed && begin == 0, context);
     set.first_baseline = {};
     if (begin > 0 && entries_[begin].row && !entries_[begin].group->head.empty())
       stack(set, set_group_head(table_, *entries_[begin].group, widths_, true, repeated(context)), {});
@@ -116,7 +118,8 @@ private:
       if (row && row->total)
         add_rule(set, set.size.height, look_.rule_head, look_.rule_tone, context);
       // A change bar stands in the margin, whatever the column: its row is set for its place.
-      Fragment line = row && row->changed ? set_entry(i, context) : std::move(entry(i));
+      const bool barred = row ? row->changed : entries_[i].group->head_changed;
+      Fragment line = barred ? set_entry(i, context) : std::move(entry(i));
       const base::Pt height = line.size.height;
       append(set.items, std::move(line), {base::Pt{}, set.size.height});
       set.size.height += height;

@@ -189,6 +189,8 @@ Fragment set_group_head(const content::Table &table, const content::RowGroup &gr
   }
   if (!group.id.empty() && !continued)
     set.items.push_back(anchor(group.id, {}));
+  if (group.head_changed && !continued)
+    set.items.push_back(change_bar({}, set.size.height, context));
   add_rule(set, set.size.height, look.rule_group, look.group_rule_tone, context);
   return set;
 }

@@ -25,6 +25,7 @@ constexpr std::string_view soft_hyphen = "\xC2\xAD", no_break_space = "\xC2\xA0"
 struct Look {
   int font;
   page::Colour colour;
+  bool struck;
 };
 
 bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
@@ -77,8 +78,9 @@ private:
       face = &style_.strong_face;
     else if (emphasis == content::Emphasis::italic)
       face = &style_.italic_face;
-    const auto &ink = emphasis == content::Emphasis::soft ? style_.soft_ink : style_.ink;
-    return {context_.fonts.index_of(*face), colour(style::tone(context_.style, ink))};
+    const bool struck = emphasis == content::Emphasis::struck;
+    const auto &ink = struck || emphasis == content::Emphasis::soft ? style_.soft_ink : style_.ink;
+    return {context_.fonts.index_of(*face), colour(style::tone(context_.style, ink)), struck};
   }
 
   page::TagPath element(page::Role role, const std::string &spoken) {
@@ -239,6 +241,7 @@ private:
     piece.tag = tag_;
     piece.font = how.font;
     piece.colour = how.colour;
+    piece.struck = how.struck;
     piece.size = style_.size;
     piece.shaped = context_.fonts.shape(how.font, style_.size, piece.text, options_.tabular);
     if (style_.tracking.v != 0)

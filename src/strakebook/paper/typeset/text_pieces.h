@@ -29,6 +29,7 @@ struct Piece {
   base::Pt hang;           ///< what of its last character stands outside the edge of justified text
   double penalty = 0;      ///< of a line that ends here
   bool tied = false;       ///< a blank at which no line ends
+  bool struck = false;     ///< a line goes through it
   std::string target;      ///< of a reference
   std::string meaning;     ///< of a sign
   std::shared_ptr<const Division> division; ///< of a hyphen
