@@ -17,7 +17,10 @@ namespace strakebook::issue {
 inline constexpr std::string_view issued_name = "issued";
 inline constexpr std::string_view register_name = "register.txt";
 
-/// "RD 2644", 2 -> "RD-2644-issue-2"; with an addendum "RD-2644-issue-2-addendum-1". What no file name should hold becomes a hyphen.
+/// Words as part of a file's name: letters and digits of ASCII, one hyphen for anything between them. What has none, or is too long
+/// for a name, is told from others by its digest.
+std::string file_part(std::string_view words);
+/// "RD 2644", 2 -> "RD-2644-issue-2"; with an addendum "RD-2644-issue-2-addendum-1".
 std::string folder_name(std::string_view report, int issue, int addendum);
 
 /// The register as it stands; empty where there is none. Changes nothing.
@@ -34,7 +37,8 @@ public:
   ~Issuing();
 
   const Register &current() const; ///< read under the lock, what was begun before cleared or finished
-  /// Files and entry together: all or nothing. Refuses other bytes under a number that is registered.
+  /// Files and entry together: all or nothing. Refuses a number that is registered, and one whose folder another has. False without
+  /// the entry in the register: nothing was changed; with it: only the last step is left to the next run.
   bool commit(const Entry &entry, const base::FileSet &files, base::Diagnostics &sink);
 
 private:

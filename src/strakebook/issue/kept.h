@@ -37,7 +37,15 @@ inline constexpr std::string_view manifest_name = "manifest.txt";
 
 Manifest manifest_of(const base::FileSet &files, std::string report, int issue, int addendum, Makers makers);
 std::string text_of(const Manifest &manifest);
+/// nullopt: it is not what text_of() makes of any manifest, to the byte.
 std::optional<Manifest> read_manifest(std::string_view text);
+
+/// What is to lie with a report, attached to it or beside it: the manifest, and each file once; of several that are equal, as in what is
+/// kept of the issue before, the first by path.
+base::FileSet laid_down(const base::FileSet &files, const Manifest &manifest);
+/// The kept inputs again, from what lies there: every file that the manifest lists, by its digest. Not there: one that is not among
+/// `lying`, or is altered. Nothing where it comes to more than a gigabyte.
+base::FileSet taken_up(const Manifest &manifest, const base::FileSet &lying);
 
 /// The first twelve hexadecimal digits of a digest in fours: "3fa9 12c4 77b0".
 std::string short_digest(std::string_view digest);
