@@ -62,11 +62,16 @@ TEST_CASE("inspected, signed, issued: no day before the one it follows") {
 TEST_CASE("an issue after the first says what it replaces") {
   auto survey = sample::complete_final();
   survey.report.issue = 2;
-  CHECK(says(only(reviewed(survey), Code::required_missing), "report.supersedes is missing: this is issue 2"));
+  const auto asked = [&] {
+    auto found = reviewed(survey);
+    CHECK(std::erase_if(found, [](const base::Diagnostic &one) { return one.code == Code::before_unknown; }) == 1);
+    return found;
+  };
+  CHECK(says(only(asked(), Code::required_missing), "report.supersedes is missing: this is issue 2"));
   survey.report.supersedes = words("none");
-  only(reviewed(survey), Code::required_missing);
+  only(asked(), Code::required_missing);
   survey.report.supersedes = words("issue 1");
-  CHECK(reviewed(survey).empty());
+  CHECK(asked().empty());
 }
 
 TEST_CASE("the issue record ascends, in issues and in days") {

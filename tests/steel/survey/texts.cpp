@@ -46,6 +46,13 @@ std::string with_value(const std::string &text, const base::YamlNode &node) {
   return std::string(text).replace(at, length, value);
 }
 
+/// What an earlier report said of an item, and what changed since an earlier issue, points at places there.
+bool speaks_of_another_report(const std::string &path) {
+  for (const char *key : {"from", "item", "title", "deadline"})
+    if (path == std::string(" carried 1 ") + key) return true;
+  return path == " amendment changes - what -" || path == " amendment changes - why";
+}
+
 } // namespace
 
 TEST_CASE("whatever text of a survey can be written freely, a reference to nothing in it is found, and found there") {
@@ -70,6 +77,10 @@ TEST_CASE("whatever text of a survey can be written freely, a reference to nothi
       return d.code == base::Code::dangling_reference && d.message == "\"photo 99\" leads nowhere";
     };
     const auto &all = one.found.all();
+    if (speaks_of_another_report(path)) {
+      CHECK(std::none_of(all.begin(), all.end(), lost));
+      return;
+    }
     REQUIRE(std::count_if(all.begin(), all.end(), lost) == 1);
     const auto &found = *std::find_if(all.begin(), all.end(), lost);
     CHECK((found.span.line == node.span.line || found.span.line == node.span.line + 1)); // a block text begins a line below

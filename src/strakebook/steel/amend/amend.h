@@ -25,8 +25,10 @@ enum class Kind { decision, recommendation, answer, steelwork, criterion, origin
 enum class How { changed, added, withdrawn };
 
 struct Difference {
-  std::string field;         ///< the key of the survey file: "claim", "adjacent"; of a mark "reading", "status" and the like
+  std::string field;         ///< the key of the survey file: "claim", "conflict because"; of a mark "reading", "status" and the like; of
+                             ///< files "picture" and the path of a layout, with their digests
   std::string before, after; ///< as written; empty: not there
+  bool operator==(const Difference &) const = default;
 };
 
 /// What differs of one thing.

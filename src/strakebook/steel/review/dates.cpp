@@ -34,6 +34,25 @@ void issue_says_what_it_replaces(Findings &found, const Subject &subject) {
                    "supersedes: issue " + std::to_string(report.issue - 1)});
 }
 
+/// A correction comes after the issue that it corrects, and nothing is told of it that came after it went out.
+void correction_in_order(Findings &found, const Subject &subject) {
+  const auto &amendment = subject.survey.amendment;
+  if (!amendment || !subject.amended) return;
+  const Day &issued = subject.survey.report.issued;
+  const Day replaced = subject.amended->replaces.date ? Day({*subject.amended->replaces.date, {}}) : Day();
+  constexpr std::string_view of_replaced = "the issue that is replaced", of_issue = "the day of issue";
+  in_order(found, subject, replaced, of_replaced, issued, of_issue);
+  in_order(found, subject, replaced, of_replaced, amendment->found_on, "the day the fault was found");
+  in_order(found, subject, amendment->found_on, "the day the fault was found", issued, of_issue);
+  for (const survey::Told &told : amendment->told) {
+    const std::string who = "the day " + told.who.text + " was told", answered = "the answer of " + told.who.text;
+    in_order(found, subject, replaced, of_replaced, told.on, who);
+    in_order(found, subject, told.on, who, issued, of_issue);
+    in_order(found, subject, told.on, who, told.acknowledged, answered);
+    in_order(found, subject, told.acknowledged, answered, issued, of_issue);
+  }
+}
+
 void record_ascends(Findings &found, const Subject &subject) {
   const auto &record = subject.survey.issue_record;
   for (std::size_t i = 1; i < record.size(); ++i) {
@@ -58,6 +77,7 @@ Findings dates(const Subject &subject) {
   next_survey_is_later(found, subject);
   issue_says_what_it_replaces(found, subject);
   record_ascends(found, subject);
+  correction_in_order(found, subject);
   return found;
 }
 

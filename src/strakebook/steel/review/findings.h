@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "strakebook/base/diagnostic.h"
-#include "strakebook/steel/amend/amend.h"
+#include "strakebook/steel/amend/past_issue.h"
 #include "strakebook/steel/assess/assessment.h"
 #include "strakebook/steel/outlook/outlook.h"
 #include "strakebook/steel/policy/policy.h"
@@ -21,7 +21,7 @@ struct Subject {
   const assess::Assessment &assessment;
   const outlook::Outlook &outlook;
   const policy::Policy &policy;
-  const amend::Changes *changes = nullptr; ///< since the issue that this one replaces; null: not known, or none
+  const amend::Amended *amended = nullptr; ///< the issue that this one replaces, and what changed; null: not known, or none
 };
 
 /// One finding; its severity follows from the report's state. With a subject it is a warning in every state, and the survey
@@ -75,8 +75,17 @@ Findings doublers(const Subject &subject);
 Findings citations(const Subject &subject);
 /// Days of inspection, signature, issue, next survey and issue record; what an issue after the first supersedes.
 Findings dates(const Subject &subject);
+/// What changed since the issue before has its reasons, and no reason is without a change; who had that issue was told.
+Findings amendment(const Subject &subject);
+/// Items open from earlier reports: what became of each.
+Findings carried(const Subject &subject);
+/// Addenda: their days, who looked, the evidence of what they close.
+Findings addenda(const Subject &subject);
 /// The reason on page one is neither a word nor a page.
 Findings reason_on_page_one(const Subject &subject);
+
+/// An issue after the first whose predecessor is not known; a warning in every state, which nothing can acknowledge.
+Findings replaced_unknown(const Subject &subject);
 
 // Warnings to acknowledge.
 Findings stations_beyond(const Subject &subject);

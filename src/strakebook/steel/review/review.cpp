@@ -31,8 +31,8 @@ Findings preliminary_content(const survey::Survey &survey) {
 
 Findings everything_a_final_needs(const Subject &subject) {
   Findings found;
-  for (const auto check : {required_fields, required_rows, dates, reason_on_page_one, conflicts, decisions, citations, advice,
-                           instruments, recommendations, doublers})
+  for (const auto check : {required_fields, required_rows, dates, amendment, reason_on_page_one, conflicts, decisions, citations, advice,
+                           instruments, recommendations, doublers, carried, addenda})
     std::ranges::move(check(subject), std::back_inserter(found));
   return found;
 }
@@ -59,11 +59,12 @@ void report(Findings found, base::Severity severity, base::Diagnostics &sink) {
 } // namespace
 
 void review(const survey::Survey &survey, const assess::Assessment &assessment, const outlook::Outlook &outlook,
-            const policy::Policy &policy, base::Diagnostics &sink, const amend::Changes *changes) {
-  const Subject subject{survey, assessment, outlook, policy, changes};
+            const policy::Policy &policy, base::Diagnostics &sink, const amend::Amended *amended) {
+  const Subject subject{survey, assessment, outlook, policy, amended};
   const survey::State state = survey.report.state;
   const auto severity = state == survey::State::draft ? base::Severity::warning : base::Severity::error;
 
+  report(replaced_unknown(subject), base::Severity::warning, sink);
   report(to_be_acknowledged(subject), severity, sink);
   Findings about_warnings = acknowledged_for_nothing(subject, sink);
   if (state == survey::State::final) std::ranges::move(unacknowledged(subject, sink), std::back_inserter(about_warnings));

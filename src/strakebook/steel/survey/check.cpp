@@ -8,6 +8,7 @@
 #include "strakebook/steel/survey/fields.h"
 #include "strakebook/steel/survey/pit_blocks.h"
 #include "strakebook/steel/survey/pitting.h"
+#include "strakebook/steel/survey/photo_use.h"
 #include "strakebook/steel/survey/pointer_scan.h"
 #include "strakebook/steel/survey/reader.h"
 #include "strakebook/steel/survey/reading.h"
@@ -20,8 +21,26 @@ using base::Code;
 
 namespace {
 
+/// What an earlier report said of an item, and what changed since an earlier issue: it speaks of the marks and pits there.
+std::set<std::pair<int, int>> words_of_earlier_reports(const Survey &survey) {
+  std::set<std::pair<int, int>> places;
+  const auto add = [&](const Words &words) { places.insert({words.span.line, words.span.column}); };
+  for (const auto &item : survey.carried)
+    for (const auto *words : {&item.from, &item.item, &item.title, &item.deadline})
+      add(*words);
+  if (survey.amendment)
+    for (const auto &reason : survey.amendment->changes) {
+      std::ranges::for_each(reason.what, add);
+      add(reason.why);
+    }
+  return places;
+}
+
 void check_prose(const Survey &survey, base::Diagnostics &sink) {
+  const auto foreign = words_of_earlier_reports(survey);
   each_text(survey, [&](const Words &words) {
+    if (foreign.contains({words.span.line, words.span.column}))
+      return;
     for (const auto &lost : dangling(survey, words.text))
       sink.add({.code = Code::dangling_reference,
                 .span = place_in(words.span, lost),
@@ -29,32 +48,6 @@ void check_prose(const Survey &survey, base::Diagnostics &sink) {
                 .expected = "a mark, pit, doubler, note, photo, item, limitation or zone of this survey",
                 .write = "the name of what is meant, or other words"});
   });
-}
-
-/// Photographs that a finding, a piece of evidence or prose refers to.
-std::set<std::string, std::less<>> photos_used(const Survey &survey) {
-  std::set<std::string, std::less<>> used;
-  const auto see = [&](std::string_view text) {
-    for (const auto &found : scan_pointers(survey, text))
-      if (found.target == Target::photo)
-        used.insert(found.id);
-  };
-  const auto all_of = [&](const auto &findings) {
-    for (const auto &finding : findings)
-      used.insert(finding.photos.begin(), finding.photos.end());
-  };
-  const auto evidence_of = [&](const auto &opinions) {
-    for (const auto &opinion : opinions)
-      for (const auto &text : opinion.evidence)
-        see(text);
-  };
-  all_of(survey.pits);
-  all_of(survey.doublers);
-  all_of(survey.notes);
-  evidence_of(survey.decisions);
-  evidence_of(survey.recommendations);
-  each_text(survey, [&](const Words &words) { see(words.text); });
-  return used;
 }
 
 void check_photos(const Survey &survey, base::Diagnostics &sink) {

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "strakebook/steel/survey/as_written.h"
 #include "strakebook/steel/survey/values.h"
 
 /// The field table: every key of the survey file, its help, its shape and the member it fills, written once
@@ -89,7 +90,8 @@ struct Element {
 /// A sequence without its type: how to add one element, and how to walk those there are.
 struct Elements {
   std::function<void(Fields &, const Element &)> add;
-  std::function<void(Fields &)> each;
+  /// Asks before each of them who shall walk it.
+  std::function<void(const std::function<Fields &(const Element &)> &walker)> each;
   /// Looks at an entry before it is read; true: it was dealt with (a short form, or a refusal with advice).
   std::function<bool(Reading &, const std::string &id, const Node &, const base::SourceSpan &key)>
       first_look = {};
@@ -107,6 +109,7 @@ public:
   template <class T> void value(const Key &key, T &into) {
     leaf(key, shape_of(into, key.rule), [&](Reading &r, const Node &n) { read(r, n, key.rule, into); });
     each_words(into, [&](const Words &words) { prose(words); });
+    each_written(into, [&](Written value) { written(key, std::move(value)); });
   }
   /// Text, or a list of texts, that names something.
   template <class T> void reference(const Key &key, Vocabulary kind, T &into) {
@@ -120,6 +123,7 @@ public:
       else
         refer(n);
     });
+    each_written(into, [&](Written value) { written(key, std::move(value)); });
   }
   template <class T> void group(const Key &key, T &into) {
     map(key, [&](Fields &inner, const base::SourceSpan &span) {
@@ -129,6 +133,8 @@ public:
     });
   }
   template <class T> void group(const Key &key, std::optional<T> &into) {
+    if (!into && only_what_is_there())
+      return;
     map(key, [&](Fields &inner, const base::SourceSpan &span) {
       T value = into ? *into : T{}; // a reader finds nothing there yet; a walk finds what was written
       if constexpr (requires { value.span; })
@@ -164,6 +170,10 @@ protected:
   virtual void list(const Key &, bool one_will_do, const Elements &) = 0;
   virtual void named(const Key &, Ids, const Elements &) = 0;
   virtual void prose(const Words &) {}
+  /// What stands there, as text; called only where something does.
+  virtual void written(const Key &, Written) {}
+  /// A walk of a survey that was read leaves out groups that were not written.
+  virtual bool only_what_is_there() const { return false; }
 
 private:
   template <class T, class IdOf> static Elements elements(std::vector<T> &into, IdOf id_of) {
@@ -178,9 +188,15 @@ private:
                   into.push_back(std::move(element));
                 },
             .each =
-                [&into](Fields &inner) {
-                  for (auto &element : into)
-                    fields(inner, element);
+                [&into, id_of](const std::function<Fields &(const Element &)> &walker) {
+                  for (auto &element : into) {
+                    Element stands;
+                    if (const auto *id = id_of(element))
+                      stands.id = *id;
+                    if constexpr (requires { element.span; })
+                      stands.span = element.span;
+                    fields(walker(stands), element);
+                  }
                 }};
   }
 };

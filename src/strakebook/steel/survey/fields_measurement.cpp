@@ -61,6 +61,10 @@ void fields(Fields &f, Row &r) {
 
 void fields(Fields &f, Pit &p) {
   std::optional<base::Measured> adjacent, depth, remaining;
+  if (!p.adjacent.raw.empty()) { // a reader finds nothing there yet; a walk finds what was written
+    adjacent = p.adjacent;
+    depth = p.depth;
+  }
   f.value(required("at", "where it is"), p.at);
   f.value(maybe("adjacent", "plate beside it; needed, with depth", Rule::plate), adjacent);
   f.value(maybe("depth", "depth below the surface beside it; needed, with adjacent", Rule::plate), depth);

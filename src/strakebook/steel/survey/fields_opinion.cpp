@@ -5,14 +5,36 @@
 /// What the surveyor makes of it, and what is to be done.
 namespace strakebook::survey {
 
+namespace {
+
+/// What a criterion that was read has for its limit; nothing of one that is still to be read.
+std::optional<base::Measured> limit_of(const policy::Criterion &c) {
+  if (c.limit == base::Length{})
+    return std::nullopt;
+  return base::Measured{.value = c.limit, .raw = base::mm_exact(c.limit)};
+}
+/// Likewise, from the share that may go.
+std::optional<base::Decimal> most_loss_percent_of(const policy::Criterion &c) {
+  constexpr int most_places = 15; // of a number in a survey
+  const base::Ratio percent = base::reduced({c.most_loss.num * 100, c.most_loss.den});
+  if (percent.num == 0)
+    return std::nullopt;
+  for (int places = 0; places < most_places; ++places)
+    if (const auto decimal = base::round_to(percent, places); decimal.ratio() == percent)
+      return decimal;
+  return std::nullopt;
+}
+
+} // namespace
+
 void fields(Fields &f, CriterionUse &c) {
   f.value(maybe("asked-by", "who asked for it"), c.asked_by);
   f.value(maybe("why", "why it is used"), c.why);
 }
 
 void fields(Fields &f, policy::Criterion &c) {
-  std::optional<base::Measured> limit;
-  std::optional<base::Decimal> most_loss;
+  auto limit = limit_of(c);
+  auto most_loss = most_loss_percent_of(c);
   f.value(required("name", "what it is called"), c.name);
   f.value(required("kind", "a remaining thickness, or a share of the original"), c.kind);
   f.value(maybe("limit", "least remaining thickness, of an absolute", Rule::plate), limit);

@@ -19,11 +19,15 @@ public:
 protected:
   void leaf(const Key &, const Shape &, const Store &) override {}
   void map(const Key &, const Body &body) override { body(*this, {}); }
-  void list(const Key &, bool, const Elements &elements) override { elements.each(*this); }
-  void named(const Key &, Ids, const Elements &elements) override { elements.each(*this); }
+  void list(const Key &, bool, const Elements &elements) override { walk(elements); }
+  void named(const Key &, Ids, const Elements &elements) override { walk(elements); }
   void prose(const Words &words) override { see_(words); }
 
 private:
+  void walk(const Elements &elements) {
+    elements.each([this](const Element &) -> Fields & { return *this; });
+  }
+
   SeeWords see_;
 };
 
