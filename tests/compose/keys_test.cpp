@@ -132,7 +132,9 @@ TEST_CASE("every look that a chapter names is one of the layout's") {
     known.insert(name);
   for (const auto &[name, value] : style.measures)
     known.insert(name);
-  const std::string looks = whole(rooms / "compose" / "looks.h");
+  for (const auto &[name, value] : style.masters)
+    known.insert(name);
+  const std::string looks = whole(rooms / "compose" / "looks.h") + whole(rooms / "compose" / "letter_looks.h");
   const std::regex named(R"re(= "([a-z-]+)";)re");
   int count = 0;
   for (std::sregex_iterator at(looks.begin(), looks.end(), named), end; at != end; ++at, ++count) {

@@ -156,3 +156,11 @@ TEST_CASE("how photographs are printed is the house's choice, within what can be
   refused("style: {photographs: {jpeg-quality: 101}}", Code::out_of_range, "101 is not from 1 to 100");
   refused("style: {photographs: {wide-from: 1}}", Code::out_of_range, "1 is not from 2 to 100");
 }
+
+TEST_CASE("a house says whether what a report was made from is attached to it or lies beside it") {
+  CHECK_FALSE(accepted("policy: {opinion: {least-marks: 5}}").issue.inputs_beside);
+  CHECK(accepted("issue: {inputs: beside}").issue.inputs_beside);
+  refused("issue: {inputs: nowhere}", Code::unknown_word, "beside");
+  refused("issue: {inputs: ~}", Code::layout_loosens);
+  refused("issue: {input: beside}", Code::unknown_key, "inputs");
+}

@@ -34,15 +34,15 @@ std::size_t files_of_the_base() {
 
 } // namespace
 
-TEST_CASE("the base loads without a word and its 22 sections stand in the order of the report") {
+TEST_CASE("the base loads without a word and its 23 sections stand in the order of the report") {
   const auto house = loaded("base");
   CHECK(section_ids(house) ==
         std::vector<std::string>{
-            "answer",     "identity",        "scope",        "vessel",    "conditions",  "instruments",
+            "answer",     "changes",         "identity",        "scope",        "vessel",    "conditions",  "instruments",
             "datum",      "original",        "criteria",     "map",       "results",     "comparison",
             "assessment", "recommendations", "steelwork",    "coating",   "limitations", "safety",
             "basis",      "photographs",     "issue-record", "appendices"});
-  CHECK(house.wording.sections[9].master == "map");
+  CHECK(house.wording.sections[10].master == "map");
   CHECK(house.wording.months[9] == "October");
   CHECK(house.inputs.size() == files_of_the_base() + 1);
   CHECK(house.inputs.front().path == "layouts/base.yaml");

@@ -3,6 +3,7 @@
 #include "strakebook/compose/answer_parts.h"
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/figures.h"
+#include "strakebook/compose/issue_words.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/rate_words.h"
 
@@ -46,10 +47,15 @@ Inlines purpose_line(const Scope &scope) {
                                    {"page", page_link("signature")}});
 }
 
-Block particulars(const Scope &scope) {
+/// The vessel's name over her particulars. Which issue this one replaces stands beside the name, where it takes no room from the answer.
+std::vector<Block> title(const Scope &scope) {
+  Block name = paragraph(plain(scope.survey().vessel.name.text), look::vessel_name);
   Block left = paragraph(vessel_line(scope) + survey_line(scope), look::title_facts);
   Block right = paragraph(purpose_line(scope), look::title_facts);
-  return block(content::Columns{look::particulars, {{std::move(left)}, {std::move(right)}}});
+  if (auto notice = replaces_notice(scope))
+    return {block(content::Columns{look::particulars,
+                                   {{std::move(name), std::move(left)}, {block(content::Rule{look::rule}), std::move(*notice), std::move(right)}}})};
+  return {std::move(name), block(content::Columns{look::particulars, {{std::move(left)}, {std::move(right)}}})};
 }
 
 std::string refloat_word(const Scope &scope, const survey::Words &advice) {
@@ -142,8 +148,7 @@ content::Section answer(const Scope &scope) {
   auto out = section_of(scope);
   std::get<content::Heading>(out.blocks.front().what).text_style = look::eyebrow;
   auto &to = out.blocks;
-  to.push_back(paragraph(plain(scope.survey().vessel.name.text), look::vessel_name));
-  to.push_back(particulars(scope));
+  append(to, title(scope));
   to.push_back(block(content::Rule{look::rule_title}));
   auto left = refloat(scope);
   append(left, worst_remaining(scope));

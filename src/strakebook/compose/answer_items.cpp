@@ -2,6 +2,7 @@
 
 #include "strakebook/compose/answer_parts.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/outcomes.h"
 #include "strakebook/compose/subjects.h"
 #include "strakebook/compose/tables.h"
 
@@ -22,7 +23,10 @@ content::Row item_row(const Scope &scope, const survey::Recommendation &item) {
   Inlines deadline = item.by                 ? plain(date(scope, item.by->value))
                      : item.deadline.given() ? prose(scope, item.deadline.text)
                                              : not_given(scope);
-  return row({cell(content::strong(item.id)), cell(item.klass), cell(link(target, item.title.text)), cell(answer_to(scope, item.binds)),
+  Inlines title = link(target, item.title.text);
+  if (const auto became = outcome_words(scope, item.id); !became.empty())
+    title = std::move(title) + content::soft(scope.say("outcome.after-title", {{"outcome", became}}));
+  return row({cell(content::strong(item.id)), cell(item.klass), cell(std::move(title)), cell(answer_to(scope, item.binds)),
               cell(reach_words(scope, item.at)), cell(std::move(deadline)), cell(page_link(target))});
 }
 

@@ -38,17 +38,6 @@ std::string standing_of_figure(const Scope &scope, const assess::ZoneResult &zon
   return subject.indicative ? scope.say_computed("answer.indicative") : std::string();
 }
 
-/// The share lost at a mark or pit; nullptr where its zone's basis is too weak for one.
-const assess::LossShare *share_at(const Scope &scope, std::string_view id) {
-  for (const auto &result : scope.assessment().pits)
-    if (result.share && scope.survey().pits.at(result.pit).id == id)
-      return &*result.share;
-  for (const auto &result : scope.assessment().marks)
-    if (result.share && scope.survey().marks.at(result.mark).id() == id)
-      return &*result.share;
-  return nullptr;
-}
-
 const survey::Zone &zone_at(const Scope &scope, std::string_view id) {
   const auto *pit = survey::pit_of(scope.survey(), id);
   const std::string &row = pit != nullptr ? pit->at.row : survey::mark_of(scope.survey(), id)->row;

@@ -4,6 +4,7 @@
 
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/furniture.h"
+#include "strakebook/compose/issue_words.h"
 #include "strakebook/compose/labels.h"
 #include "strakebook/compose/looks.h"
 
@@ -58,7 +59,7 @@ content::Document compose(const Source &source) {
       out.sections.push_back(std::move(section));
   }
   out.sections.back().blocks.push_back(
-      content::Block{{}, {}, false, content::EndMark{report.tell("document.end")}});
+      content::Block{{}, {}, false, content::EndMark{end_words(report)}});
   out.furniture = furniture(report);
   out.labels = labels(report);
   out.names = names_of(report, out.sections);

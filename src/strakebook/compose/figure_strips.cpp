@@ -68,7 +68,7 @@ std::string spoken_items(const Scope &scope) {
 
 } // namespace
 
-content::Drawing item_strips(const Scope &scope) {
+content::Drawing bare_strips(const Scope &scope) {
   Drawing out;
   const auto hull = hull_extent(scope);
   out.x0 = hull.from;
@@ -77,6 +77,12 @@ content::Drawing item_strips(const Scope &scope) {
   out.pad_left = "hull-strips-left";
   out.pad_right = "hull-strips-right";
   out.pad_bottom = "profile-bottom";
+  return out;
+}
+
+content::Drawing item_strips(const Scope &scope) {
+  Drawing out = bare_strips(scope);
+  const auto hull = hull_extent(scope);
   auto items = extents(scope);
   double low = 0;
   for (const Strip strip : {Strip::starboard, Strip::bottom, Strip::port}) {

@@ -9,6 +9,8 @@ namespace strakebook::compose {
 /// limit and the original named; drawn at one scale both ways.
 content::Drawing worst_section(const Scope &scope);
 
+/// The frame of strips along the hull, one a side, with nothing on them.
+content::Drawing bare_strips(const Scope &scope);
 /// Three strips of the hull (port, bottom, starboard) with the extent of every recommendation and its number.
 content::Drawing item_strips(const Scope &scope);
 

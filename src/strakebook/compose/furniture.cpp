@@ -1,5 +1,7 @@
 #include "strakebook/compose/furniture.h"
 
+#include "strakebook/compose/issue_words.h"
+
 #include <algorithm>
 
 namespace strakebook::compose {
@@ -26,6 +28,8 @@ std::string lacking(const Scope &scope, base::Code code) {
   case base::Code::required_missing:
   case base::Code::dates_disagree:
   case base::Code::reason_length:
+  case base::Code::carried_unanswered:
+  case base::Code::addendum_incomplete:
     return scope.say("furniture.lacks-required");
   case base::Code::conflict_unanswered:
   case base::Code::answer_incomplete:
@@ -51,6 +55,9 @@ std::string lacking(const Scope &scope, base::Code code) {
 
 std::string foot(const Scope &scope) {
   const auto &report = scope.survey().report;
+  if (issued(scope))
+    return scope.say("issued.foot", {{"date", report.issued ? date(scope, report.issued->value) : scope.say("voice.dash")},
+                                     {"digest", untorn(scope.source.issued_digest)}});
   if (is_draft(scope)) {
     const auto left = outstanding(scope);
     if (left.empty())
@@ -65,8 +72,14 @@ std::string foot(const Scope &scope) {
   return scope.say("furniture.foot", {{"date", date(scope, report.issued->value)}});
 }
 
-bool supersedes_another(const Scope &scope) {
-  return scope.survey().report.issue > 1 && scope.survey().report.supersedes.given();
+/// The issue that this one replaces: by the register where it is known, else as the survey says.
+Inlines supersedes(const Scope &scope) {
+  if (const auto *amended = scope.source.amended)
+    return scope.tell("issued.supersedes", {{"issue", plain(std::to_string(amended->replaces.issue))}});
+  const auto &report = scope.survey().report;
+  if (report.issue > 1 && report.supersedes.given())
+    return scope.tell("furniture.supersedes", {{"what", plain(report.supersedes.text)}});
+  return {};
 }
 
 } // namespace
@@ -85,12 +98,10 @@ content::Furniture furniture(const Scope &scope) {
   const auto &survey = scope.survey();
   content::Furniture out;
   out.head_left = scope.tell("furniture.head-left", {{"vessel", content::italic(survey.vessel.name.text)}});
-  out.head_right = scope.tell("furniture.head-right",
-                              {{"number", plain(survey.report.number.text)}, {"state", state_part(scope)}});
-  if (supersedes_another(scope)) {
-    const Inlines more = scope.tell("furniture.supersedes", {{"what", plain(survey.report.supersedes.text)}});
-    out.head_right.insert(out.head_right.end(), more.begin(), more.end());
-  }
+  const InlineFill number{"number", plain(survey.report.number.text)}, state{"state", state_part(scope)};
+  out.head_right = issued(scope) ? scope.tell("issued.head-right", {number, state}) : scope.tell("furniture.head-right", {number, state});
+  const Inlines more = supersedes(scope);
+  out.head_right.insert(out.head_right.end(), more.begin(), more.end());
   out.foot_left = plain(foot(scope));
   out.foot_right = with_page(scope, "labels.foot");
   return out;

@@ -5,8 +5,9 @@
 /// Head, foot and the words that typesetting prints.
 namespace strakebook::compose {
 
-/// The head names vessel, report, issue and state and that this copy is not issued; a draft has DRAFT in
-/// place of the issue and state, and its foot says what is outstanding.
+/// The head names vessel, report, issue and state, what this one supersedes, and that this copy is not issued where it is not; the foot
+/// of an issued copy has its date and the digest of its inputs. A draft has DRAFT in place of the issue and state, and its foot says
+/// what is outstanding.
 content::Furniture furniture(const Scope &scope);
 content::Labels labels(const Scope &scope);
 

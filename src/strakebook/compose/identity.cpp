@@ -1,5 +1,6 @@
 #include "strakebook/compose/answer_parts.h"
 #include "strakebook/compose/chapters.h"
+#include "strakebook/compose/issue_words.h"
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
 #include "strakebook/compose/subjects.h"
@@ -18,12 +19,15 @@ Block particulars(const Scope &scope) {
   const auto &s = scope.survey();
   Entries entries;
   add(entries, scope.say("identity.number"), answer_to(scope, s.report.number));
+  const base::Fill issue{"issue", std::to_string(s.report.issue)}, state{"state", state_word(scope, s.report.state)};
   add(entries, scope.say("identity.issue"),
-      plain(scope.say("identity.issue-state", {{"issue", std::to_string(s.report.issue)},
-                                               {"state", state_word(scope, s.report.state)}})));
-  add_answer(scope, entries, scope.say("identity.supersedes"), s.report.supersedes);
+      plain(issued(scope) ? scope.say("issued.issue-state", {issue, state}) : scope.say("identity.issue-state", {issue, state})));
+  if (scope.source.amended != nullptr)
+    add(entries, scope.say("identity.supersedes"), plain(past_issue_words(scope, scope.source.amended->replaces)));
+  else
+    add_answer(scope, entries, scope.say("identity.supersedes"), s.report.supersedes);
   add_date(scope, entries, scope.say("identity.inspected"), s.report.inspected);
-  add_date(scope, entries, scope.say("identity.issued"), s.report.issued);
+  add_date(scope, entries, issued(scope) ? scope.say("issued.dated") : scope.say("identity.issued"), s.report.issued);
   add_answer(scope, entries, scope.say("identity.place"), s.report.place);
   add_answer(scope, entries, scope.say("identity.client"), s.instructions.client);
   add_answer(scope, entries, scope.say("identity.insurer"), s.report.insurer_reference);
@@ -40,6 +44,11 @@ std::vector<Block> recipients(const Scope &scope) {
     out.push_back(paragraph(not_given(scope), look::side));
   for (const auto &reader : scope.survey().instructions.readers)
     out.push_back(paragraph(prose(scope, reader.text), look::side));
+  const auto &sent = scope.survey().recipients;
+  if (!sent.empty())
+    out.push_back(eyebrow(scope.say("issued.recipients")));
+  for (const auto &recipient : sent)
+    out.push_back(paragraph(recipient_words(scope, recipient), look::side));
   return out;
 }
 
@@ -59,6 +68,8 @@ std::vector<Block> signs(const Scope &scope) {
 /// Who holds it, how a copy is checked, and the signs, beside each other.
 Block how_to_read(const Scope &scope) {
   std::vector<Block> copy = {eyebrow(scope.say("identity.copy")), paragraph(plain(scope.say("identity.copy-text")), look::side)};
+  if (issued(scope))
+    copy.push_back(paragraph(scope.tell("issued.copy-text", {{"digest", plain(untorn(scope.source.issued_digest))}}), look::side));
   return block(content::Columns{"strakes", {recipients(scope), std::move(copy), signs(scope)}});
 }
 

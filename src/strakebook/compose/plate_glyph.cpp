@@ -11,6 +11,7 @@ namespace {
 // The glyph's own height is 1; the limit's tick stands out over both faces, the pit's mouth takes the middle part.
 constexpr double overshoot = 0.22;
 constexpr double mouth_low = 0.2, mouth_high = 0.8;
+constexpr double pair_pitch = 2.2; // from a plate to the one over it
 
 Drawing empty_glyph(Length widest) {
   Drawing out;
@@ -22,19 +23,40 @@ Drawing empty_glyph(Length widest) {
   return out;
 }
 
+void add_plate(Drawing &out, const PlateGlyph &plate, double low) {
+  add_box(out, {0, low}, {mm_of(plate.original), low + 1}, "original");
+  const double left = mm_of(plate.remaining);
+  if (plate.under_pit) {
+    const double apex = std::max(0.0, mm_of(*plate.under_pit));
+    add_area(out, {{0, low}, {left, low}, {left, low + mouth_low}, {apex, low + 0.5}, {left, low + mouth_high}, {left, low + 1}, {0, low + 1}}, plate.ramp);
+  } else {
+    add_box(out, {0, low}, {left, low + 1}, plate.ramp);
+  }
+  if (plate.limit) add_line(out, {{mm_of(*plate.limit), low - overshoot}, {mm_of(*plate.limit), low + 1 + overshoot}}, "limit-tick");
+}
+
+void add_name(Drawing &out, const std::string &name, double low) {
+  add_label(out, {out.x1, low + 0.5}, content::soft(name), content::Anchor::left, content::Level::middle);
+}
+
 } // namespace
 
 content::Drawing plate_glyph(const PlateGlyph &plate) {
   Drawing out = empty_glyph(plate.widest);
-  add_box(out, {0, 0}, {mm_of(plate.original), 1}, "original");
-  const double left = mm_of(plate.remaining);
-  if (plate.under_pit) {
-    const double apex = std::max(0.0, mm_of(*plate.under_pit));
-    add_area(out, {{0, 0}, {left, 0}, {left, mouth_low}, {apex, 0.5}, {left, mouth_high}, {left, 1}, {0, 1}}, plate.ramp);
-  } else {
-    add_box(out, {0, 0}, {left, 1}, plate.ramp);
-  }
-  if (plate.limit) add_line(out, {{mm_of(*plate.limit), -overshoot}, {mm_of(*plate.limit), 1 + overshoot}}, "limit-tick");
+  add_plate(out, plate, 0);
+  return out;
+}
+
+content::Drawing plate_pair(const NamedPlate &before, const NamedPlate &now) {
+  Drawing out = empty_glyph(now.plate.widest);
+  out.y1 += pair_pitch;
+  out.x = {content::Scale::Rule::named, "glyph-pair-millimetre"};
+  out.y = {content::Scale::Rule::fill, "glyph-pair-height"};
+  out.pad_right = "glyph-pair-right";
+  add_plate(out, before.plate, pair_pitch);
+  add_name(out, before.name, pair_pitch);
+  add_plate(out, now.plate, 0);
+  add_name(out, now.name, 0);
   return out;
 }
 

@@ -16,6 +16,12 @@ struct PlateGlyph {
 };
 
 content::Drawing plate_glyph(const PlateGlyph &plate);
+/// A plate as two issues have it, one under the other at one scale, each with its name at the right.
+struct NamedPlate {
+  PlateGlyph plate;
+  std::string name;
+};
+content::Drawing plate_pair(const NamedPlate &before, const NamedPlate &now);
 content::Drawing unread_glyph(Length original, Length widest);
 /// A doubler: the inner plate not proven, the outer one to scale beside it and never joined.
 content::Drawing doubler_glyph(Length original, Length outer, Length widest);

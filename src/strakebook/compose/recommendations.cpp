@@ -5,6 +5,7 @@
 #include "strakebook/compose/crossing.h"
 #include "strakebook/compose/keys.h"
 #include "strakebook/compose/looks.h"
+#include "strakebook/compose/outcomes.h"
 #include "strakebook/compose/statements.h"
 #include "strakebook/compose/subjects.h"
 
@@ -53,7 +54,8 @@ Block answers(const Scope &scope, const survey::Recommendation &item) {
   add_answer(scope, entries, scope.say("recommendations.feasible"), item.feasible);
   add_answer(scope, entries, scope.say("recommendations.binds"), item.binds);
   add_answer(scope, entries, scope.say("recommendations.proof"), item.proof);
-  add_if_given(scope, entries, scope.say("recommendations.status"), item.status);
+  if (outcome_words(scope, item.id).empty()) // an addendum knows better
+    add_if_given(scope, entries, scope.say("recommendations.status"), item.status);
   if (auto pictures = photos_of_item(scope, item.id); !pictures.empty())
     add(entries, scope.say("recommendations.photographs"), std::move(pictures));
   if (auto steel = steelwork_of_item(scope, item.id); !steel.empty())
@@ -61,20 +63,13 @@ Block answers(const Scope &scope, const survey::Recommendation &item) {
   return keys(std::move(entries), look::item_keys);
 }
 
-Inlines deadline(const Scope &scope, const survey::Recommendation &item) {
-  if (item.deadline.given() && item.by)
-    return scope.tell("recommendations.deadline-by", {{"words", prose(scope, item.deadline.text)},
-                                                      {"date", plain(date(scope, item.by->value))}});
-  if (item.deadline.given())
-    return prose(scope, item.deadline.text);
-  return item.by ? plain(date(scope, item.by->value)) : not_given(scope);
-}
-
 std::vector<Block> side(const Scope &scope, const survey::Recommendation &item) {
   Inlines line = scope.tell("recommendations.class",
                             {{"class", item.klass.empty() ? not_given(scope) : content::strong(item.klass)},
-                             {"deadline", deadline(scope, item)}});
+                             {"deadline", deadline_words(scope, item)}});
   std::vector<Block> out = {paragraph(std::move(line), look::class_line)};
+  if (const auto became = outcome_words(scope, item.id); !became.empty())
+    out.push_back(paragraph(content::strong(became), look::class_line));
   if (item.hazards.given())
     out.push_back(
         block(content::Paragraph{prose(scope, item.hazards.text), look::caution, look::caution_bar}));
@@ -107,15 +102,15 @@ Block item(const Scope &scope, const survey::Recommendation &one, std::vector<Bl
 
 content::Section recommendations(const Scope &scope) {
   auto out = section_of(scope);
-  if (scope.survey().recommendations.empty()) {
+  Numbering numbering;
+  if (scope.survey().recommendations.empty())
     out.blocks.push_back(paragraph(plain(scope.say("recommendations.none")), look::text));
-    return out;
-  }
   std::vector<Block> before = {paragraph(plain(scope.say("recommendations.lead")), look::lead)};
   for (const auto &one : scope.survey().recommendations) {
     out.blocks.push_back(item(scope, one, std::move(before)));
     before.clear();
   }
+  append(out.blocks, carried_items(scope, numbering));
   return out;
 }
 

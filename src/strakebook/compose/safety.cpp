@@ -2,6 +2,7 @@
 #include <iterator>
 #include <map>
 
+#include "strakebook/compose/cautions.h"
 #include "strakebook/compose/chapters.h"
 #include "strakebook/compose/checks.h"
 #include "strakebook/compose/looks.h"
@@ -38,17 +39,23 @@ content::Block side_by_side(std::vector<content::Block> all) {
 
 } // namespace
 
-content::Section safety(const Scope &scope) {
-  auto out = section_of(scope);
+std::vector<content::Block> cautions(const Scope &scope) {
+  std::vector<content::Block> out;
   std::vector<house::Caution> shown;
   std::ranges::copy_if(scope.wording().cautions, std::back_inserter(shown), [&](const auto &one) { return applies(scope, one); });
   const std::string usual = usual_source(shown);
   if (!usual.empty())
-    out.blocks.push_back(paragraph(content::plain(scope.say("safety.usual-source", {{"source", usual}})), look::lead));
+    out.push_back(paragraph(content::plain(scope.say("safety.usual-source", {{"source", usual}})), look::lead));
   std::vector<content::Block> all;
   for (const auto &one : shown)
     all.push_back(caution(scope, one, usual));
-  out.blocks.push_back(side_by_side(std::move(all)));
+  out.push_back(side_by_side(std::move(all)));
+  return out;
+}
+
+content::Section safety(const Scope &scope) {
+  auto out = section_of(scope);
+  append(out.blocks, cautions(scope));
   out.blocks.push_back(item_heading(scope.say("safety.jurisdiction")));
   for (const auto &text : scope.wording().jurisdiction)
     out.blocks.push_back(paragraph(content::plain(text), look::text));

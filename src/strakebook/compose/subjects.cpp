@@ -124,6 +124,16 @@ std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const 
   return wastage ? loss_words(scope, zone, *wastage) : std::string();
 }
 
+const assess::LossShare *share_at(const Scope &scope, std::string_view id) {
+  for (const auto &result : scope.assessment().pits)
+    if (result.share && scope.survey().pits.at(result.pit).id == id)
+      return &*result.share;
+  for (const auto &result : scope.assessment().marks)
+    if (result.share && scope.survey().marks.at(result.mark).id() == id)
+      return &*result.share;
+  return nullptr;
+}
+
 std::string signed_name(const Scope &scope, const assess::ZoneResult &zone, std::string_view criterion) {
   return criterion_name(scope, criterion) + told_sign(scope, limit_is_told(zone, criterion));
 }

@@ -37,6 +37,9 @@ std::string substantial_words(const Scope &scope, const assess::CriterionResult 
 /// The loss at a place as text: see loss_words().
 std::string loss_text(const Scope &scope, const assess::ZoneResult &zone, const assess::Subject &subject);
 
+/// The share lost at a mark or pit; nullptr where its zone's basis is too weak for one.
+const assess::LossShare *share_at(const Scope &scope, std::string_view id);
+
 /// "25 % of original lost", signed where the limit in this zone rests on what somebody told.
 std::string signed_name(const Scope &scope, const assess::ZoneResult &zone, std::string_view criterion);
 

@@ -1,6 +1,7 @@
 #include "strakebook/house/house.h"
 #include "strakebook/house/layers.h"
 #include "strakebook/house/merge.h"
+#include "strakebook/house/read_issue.h"
 #include "strakebook/house/read_policy.h"
 #include "strakebook/house/read_style.h"
 #include "strakebook/house/read_wording.h"
@@ -27,6 +28,8 @@ std::optional<House> read_house(std::string_view name, const base::Folder &layou
     house.policy = read_policy(*policy, sink);
   if (const base::YamlNode *style = tree.find("style"))
     house.style = read_style(*style, sink);
+  if (const base::YamlNode *issue = tree.find("issue"))
+    house.issue = read_issue(*issue, sink);
   house.wording = read_wording(tree, house.style, sink);
   if (const base::YamlNode *formulas = tree.find("formulas"))
     house.wording.formulas = read_formulas(*formulas, house.policy.steel_density_kg_m2_mm, sink);

@@ -110,6 +110,7 @@ Wording read_wording(const YamlNode &tree, const style::Style &style, Diagnostic
           })
       .by("formulas", true, [](const YamlNode &) {})
       .by("months", true, [&](const YamlNode &n) { read_months(n, w, sink); })
+      .by("issue", true, [](const YamlNode &) {})
       .by("policy", true, [](const YamlNode &) {})
       .by("style", true, [](const YamlNode &) {})
       .apply(tree);
