@@ -2,6 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "cli/key_arguments.h"
+#include "cli/verify.h"
 #include "strakebook/report.h"
 
 namespace strakebook::cli {
@@ -19,14 +21,19 @@ constexpr auto epilogue =
     "  strakebook check survey.yaml               everything that is wrong or missing, with its place\n"
     "  strakebook typeset survey.yaml -o out.pdf  the report\n\n"
     "Exit status: 0 written (or nothing wrong), 1 the input was refused, 2 wrong usage, 3 a file could not\n"
-    "be read or written, 5 a fault of the program. Nothing but the named output is ever written, and on any\n"
-    "error it is left as it was; of a folder of pictures, each one is whole or as it was.";
+    "be read or written, 4 a report that is not as it was issued, 5 a fault of the program. Nothing but the\n"
+    "named output is ever written (by issue, the folder \"issued\"), and on any error it is left as it was; of a\n"
+    "folder of pictures, each one is whole or as it was.";
+
+void add_folders(CLI::App &command, Arguments &to) {
+  command.add_option("--layouts", to.layouts, "folder of layouts to use instead of the installed ones");
+  command.add_option("--fonts", to.fonts, "folder of fonts to use instead of the installed ones");
+}
 
 void add_survey(CLI::App &command, Arguments &to) {
   command.add_option("SURVEY", to.survey, "the survey file (YAML); its readings and photographs lie beside it")
       ->required();
-  command.add_option("--layouts", to.layouts, "folder of layouts to use instead of the installed ones");
-  command.add_option("--fonts", to.fonts, "folder of fonts to use instead of the installed ones");
+  add_folders(command, to);
 }
 
 void add_format(CLI::App &command, Arguments &to, const char *what) {
@@ -58,12 +65,37 @@ void add_quantities(CLI::App &app, Arguments &to) {
   quantities->callback([&to] { to.command = Command::quantities; });
 }
 
+void add_compare(CLI::App &app, Arguments &to) {
+  auto *compare = app.add_subcommand("compare", "List what differs between two surveys or issued reports, by meaning: readings, decisions, words");
+  const char *either = "a survey file, or the PDF of an issued report with its inputs";
+  compare->add_option("BEFORE", to.before, either)->required();
+  compare->add_option("AFTER", to.after, either)->required();
+  compare->add_option("--layouts", to.layouts, "folder of layouts to use instead of the installed ones");
+  add_format(*compare, to, "text for people, json for programs");
+  compare->callback([&to] { to.command = Command::compare; });
+}
+
 void add_typeset(CLI::App &app, Arguments &to) {
   auto *typeset = app.add_subcommand("typeset", "Typeset the report as a PDF, marked \"not issued\" on every page");
   add_survey(*typeset, to);
   typeset->add_option("-o,--output", to.output, "the PDF to write")->required();
   add_format(*typeset, to, diagnostics_form);
   typeset->callback([&to] { to.command = Command::typeset; });
+}
+
+std::string addendum_fault(const std::string &text) {
+  const bool number = !text.empty() && text.find_first_not_of("0123456789") == text.npos && text.front() != '0';
+  return number ? std::string() : "\"" + text + "\" is not the number of an addendum: 1, 2 ...";
+}
+
+void add_issue(CLI::App &app, Arguments &to) {
+  auto *issue = app.add_subcommand("issue", "Issue a final report: into the folder \"issued\" beside the survey, for good");
+  add_survey(*issue, to);
+  const CLI::Validator number([](const std::string &text) { return addendum_fault(text); }, "NUMBER", "addendum");
+  issue->add_option("--addendum", to.addendum, "issue this addendum to the issue that stands, by its number, not the report")->check(number);
+  add_key(*issue, to);
+  add_format(*issue, to, diagnostics_form);
+  issue->callback([&to] { to.command = Command::issue; });
 }
 
 void add_choice(CLI::App &preview, Arguments &to) {
@@ -98,9 +130,15 @@ void add_plain(CLI::App &app, Arguments &to) {
   app.add_subcommand("schema", "Print the JSON Schema of the survey file")->callback([&to] {
     to.command = Command::schema;
   });
-  app.add_subcommand("skeleton", "Print a commented survey file to fill in")->callback([&to] {
-    to.command = Command::skeleton;
-  });
+}
+
+void add_skeleton(CLI::App &app, Arguments &to) {
+  auto *skeleton = app.add_subcommand("skeleton", "Print a commented survey file to fill in");
+  skeleton->add_option("--after", to.survey,
+                       "the last survey of the same boat: her particulars, datum, zones and rows are kept, its readings become an\n"
+                       "earlier survey, and its open items are carried on");
+  add_folders(*skeleton, to);
+  skeleton->callback([&to] { to.command = Command::skeleton; });
 }
 
 } // namespace
@@ -111,7 +149,7 @@ Parsed parse_arguments(int argc, const char *const *argv) {
   app.footer(epilogue);
   app.set_version_flag("--version", tool_name());
   app.require_subcommand(1);
-  for (auto add : {add_check, add_assess, add_quantities, add_typeset, add_preview, add_plain}) add(app, parsed.arguments);
+  for (auto add : {add_check, add_assess, add_quantities, add_typeset, add_issue, add_verify, add_compare, add_preview, add_plain, add_skeleton}) add(app, parsed.arguments);
   try {
     app.parse(argc, argv);
     parsed.act = true;

@@ -8,9 +8,12 @@
 
 #include "cli/assessment_text.h"
 #include "cli/inputs.h"
+#include "cli/issue.h"
 #include "cli/preview.h"
+#include "cli/verify.h"
 #include "cli/watch.h"
 #include "strakebook/base/files.h"
+#include "strakebook/issuing.h"
 
 namespace strakebook::cli {
 
@@ -53,6 +56,14 @@ Exit quantities(const Arguments &arguments) {
   return printed == Exit::written ? finish(sink, "text") : printed;
 }
 
+Exit compare(const Arguments &arguments) {
+  base::Diagnostics sink;
+  const auto comparison = compare_reports(arguments.before, arguments.after, resources_of(arguments), sink);
+  if (!comparison) return finish(sink, "text");
+  const Exit printed = print(arguments.format == "json" ? comparison_json(*comparison) : comparison_text(*comparison));
+  return printed == Exit::written ? finish(sink, "text") : printed;
+}
+
 Exit typeset(const Arguments &arguments) {
   base::Diagnostics sink;
   const Opened opened = open_and_set(arguments, sink);
@@ -61,6 +72,14 @@ Exit typeset(const Arguments &arguments) {
     if (sink.ok() && !is_input(*opened.the_case, arguments.survey, arguments.output, sink)) base::write_atomically(arguments.output, bytes, sink);
   }
   return finish(sink, arguments.format);
+}
+
+Exit skeleton(const Arguments &arguments) {
+  if (arguments.survey.empty()) return print(survey_skeleton());
+  base::Diagnostics sink;
+  const auto opened = open_case(arguments.survey, resources_of(arguments), sink);
+  if (!opened || !sink.ok()) return finish(sink, "text");
+  return print(next_skeleton(*opened));
 }
 
 Exit preview(const Arguments &arguments) {
@@ -80,9 +99,12 @@ Exit run(const Arguments &arguments) {
   case Command::assess: return assess(arguments);
   case Command::quantities: return quantities(arguments);
   case Command::typeset: return typeset(arguments);
+  case Command::issue: return issue(arguments);
   case Command::preview: return preview(arguments);
+  case Command::compare: return compare(arguments);
   case Command::schema: return print(survey_schema());
-  case Command::skeleton: return print(survey_skeleton());
+  case Command::skeleton: return skeleton(arguments);
+  case Command::verify: return verify(arguments);
   case Command::none: break;
   }
   return Exit::usage;

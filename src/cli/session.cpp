@@ -9,7 +9,8 @@ namespace {
 
 bool is_io(const base::Diagnostic &d) {
   using enum base::Code;
-  return d.severity == base::Severity::error && (d.code == file_unreadable || d.code == output_failed);
+  const bool of_the_disk = d.code == issuing_failed && d.span.line == 0; // with a line: of what the survey names
+  return d.severity == base::Severity::error && (d.code == file_unreadable || d.code == output_failed || of_the_disk);
 }
 
 } // namespace

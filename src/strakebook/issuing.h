@@ -23,6 +23,8 @@ struct Delivered {
 /// nothing was changed.
 std::optional<Delivered> issue_report(const std::filesystem::path &survey, const Resources &resources, const issue::Signer *signer,
                                       base::Diagnostics &sink);
+/// Whether a path leads into the folder of what was issued beside a survey, where only issuing writes.
+bool is_issued(const std::filesystem::path &survey, const std::filesystem::path &file);
 /// Issues an addendum to the issue that stands.
 std::optional<Delivered> issue_addendum(const std::filesystem::path &survey, const std::string &addendum, const Resources &resources,
                                         const issue::Signer *signer, base::Diagnostics &sink);
@@ -39,7 +41,7 @@ std::string comparison_json(const Comparison &comparison);
 
 struct VerifyOptions {
   std::filesystem::path register_file; ///< empty: looked for beside the PDF and one folder up
-  std::filesystem::path inputs;        ///< folder of kept inputs; empty: those attached, or beside the PDF
+  std::filesystem::path inputs;        ///< folder of the kept inputs that are not attached; empty: "inputs" beside the PDF
   std::filesystem::path certificate;   ///< PEM; empty: none
 };
 /// nullopt: the file cannot be read.

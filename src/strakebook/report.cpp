@@ -1,16 +1,21 @@
 #include "strakebook/report.h"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "strakebook/base/text.h"
-#include "strakebook/compose/compose.h"
 #include "strakebook/paper/output/output.h"
-#include "strakebook/paper/typeset/font_set.h"
-#include "strakebook/paper/typeset/typeset.h"
-#include "strakebook/report/characters.h"
+#include "strakebook/report/changed_marks.h"
+#include "strakebook/report/comparison.h"
+#include "strakebook/report/composing.h"
 #include "strakebook/report/figures.h"
+#include "strakebook/report/opening.h"
+#include "strakebook/report/past.h"
 #include "strakebook/report/photographs.h"
+#include "strakebook/steel/assess/after_repair.h"
 #include "strakebook/steel/review/review.h"
+#include "strakebook/steel/survey/closing.h"
 #include "strakebook/steel/survey/reader.h"
 
 namespace strakebook {
@@ -28,7 +33,25 @@ Resources installed_resources() {
   return {source / "layouts", source / "fonts"};
 }
 
-std::optional<Case> open_case(const base::FileInFolder &given, const Resources &resources, base::Diagnostics &sink) {
+std::optional<Case> open_case(const base::FileInFolder &survey, const Resources &resources, base::Diagnostics &sink) {
+  Opening opening;
+  if (const auto &place = survey.folder.on_disk())
+    opening.history = [&](const survey::Survey &read, base::Diagnostics &found) { return history_beside(*place, read, found); };
+  return opened(survey, resources, opening, sink);
+}
+
+/// What changed since the issue that this one replaces.
+static void recall(Case &the_case, const Opening &opening, base::Diagnostics &sink) {
+  if (!opening.history) return;
+  auto history = opening.history(the_case.survey, sink);
+  the_case.past = std::move(history.issues);
+  the_case.before = std::move(history.before);
+  if (!the_case.before) return;
+  const auto replaced = std::ranges::find(the_case.past, the_case.before->survey.report.issue, &amend::PastIssue::issue);
+  if (replaced != the_case.past.end()) the_case.amended = amend::Amended{*replaced, changes_between(*the_case.before, the_case)};
+}
+
+std::optional<Case> opened(const base::FileInFolder &given, const Resources &resources, const Opening &opening, base::Diagnostics &sink) {
   const base::FileInFolder file{given.folder.unread(), given.name};
   const base::Folder layouts = resources.layouts.unread();
   const auto named = survey::house_named(file, sink);
@@ -38,13 +61,18 @@ std::optional<Case> open_case(const base::FileInFolder &given, const Resources &
   auto survey = survey::read_survey(file, house->policy, sink);
   if (!sink.ok()) return std::nullopt;
 
-  Case the_case{.house = std::move(*house), .survey = std::move(survey), .folder = file.folder, .layouts = layouts};
+  Case the_case;
+  the_case.house = std::move(*house);
+  the_case.survey = std::move(survey);
+  the_case.folder = file.folder;
+  the_case.layouts = layouts;
   survey::check_survey(the_case.survey, the_case.house.policy, sink);
-  admit_photographs(the_case, file.folder, sink);
+  admit_photographs(the_case, file.folder, opening, sink);
   the_case.assessment = assess::assess(the_case.survey, the_case.house.policy, sink);
   the_case.outlook = outlook::outlook(the_case.survey, the_case.assessment, the_case.house.policy);
+  recall(the_case, opening, sink);
   review::review(the_case.survey, the_case.assessment, the_case.outlook, the_case.house.policy, sink,
-                 the_case.amended ? &the_case.amended->changes : nullptr);
+                 the_case.amended ? &*the_case.amended : nullptr);
   return the_case;
 }
 
@@ -58,36 +86,18 @@ static std::vector<std::string> page_names(const content::Document &document, st
 }
 
 std::optional<Proof> set_pages(const Case &the_case, const Resources &resources, base::Diagnostics &sink) {
-  const auto &style = the_case.house.style;
-  const auto fonts = typeset::FontSet::load(resources.fonts, style.faces, sink);
-  const auto hyphenation = typeset::Hyphenation::load(resources.fonts, the_case.house.wording.language, sink);
-  if (!fonts || !hyphenation || !sink.ok()) return std::nullopt;
-  check_characters(the_case.survey, *fonts, sink);
-  if (!sink.ok()) return std::nullopt;
   std::optional<compose::Before> before;
   if (the_case.before)
     before.emplace(compose::Before{the_case.before->survey, the_case.before->assessment, the_case.before->outlook});
-  const auto blocks = compose::compose({.survey = the_case.survey,
-                                        .assessment = the_case.assessment,
-                                        .outlook = the_case.outlook,
-                                        .house = the_case.house,
-                                        .findings = sink,
-                                        .photos = the_case.photos,
-                                        .inputs = the_case.inputs,
-                                        .tool = tool_name(),
-                                        .issued_digest = the_case.issued_digest,
-                                        .past = the_case.past,
-                                        .amended = the_case.amended ? &*the_case.amended : nullptr,
-                                        .before = before ? &*before : nullptr});
-  base::Diagnostics setting;
-  auto pages = typeset::typeset(blocks, style, *fonts, *hyphenation, setting);
-  for (base::Diagnostic found : setting.all()) {
-    if (found.span.line == 0) found.span = the_case.survey.span; // what no line of the survey says: the house's words
-    sink.add(std::move(found));
-  }
-  if (!sink.ok()) return std::nullopt;
-  auto names = page_names(blocks, pages.pages.size());
-  return Proof{.pages = std::move(pages), .page_names = std::move(names), .figures = figures_of(blocks)};
+  const auto told = survey::without_later_addenda(the_case.survey);
+  auto source = source_of(the_case, told, sink);
+  source.before = before ? &*before : nullptr;
+  auto blocks = compose::compose(source);
+  mark_what_changed(blocks, source, the_case);
+  auto pages = set_blocks(blocks, the_case, resources, sink);
+  if (!pages) return std::nullopt;
+  auto names = page_names(blocks, pages->pages.size());
+  return Proof{.pages = std::move(*pages), .page_names = std::move(names), .figures = figures_of(blocks)};
 }
 
 std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diagnostics &sink) {
@@ -97,6 +107,9 @@ std::string pdf_of(const page::Document &pages, const Case &the_case, base::Diag
 std::string assessment_json(const Case &the_case) {
   auto all = assess::json(the_case.survey, the_case.assessment);
   outlook::add_json(all, the_case.outlook);
+  if (the_case.amended) all["amended"] = amended_json(the_case);
+  if (!the_case.survey.addenda.empty())
+    all["addenda"] = assess::addenda_json(the_case.survey, the_case.house.policy, the_case.assessment);
   return all.dump(2) + "\n";
 }
 

@@ -98,7 +98,7 @@ std::vector<std::string> long_functions(const fs::path &path, std::size_t limit)
 
 std::vector<fs::path> judging_files() {
   std::vector<fs::path> all;
-  for (const char *room : {"survey", "assess", "unseen", "years", "robustness", "works", "afloat", "protection", "review"})
+  for (const char *room : {"survey", "assess", "unseen", "years", "robustness", "works", "afloat", "protection", "amend", "review"})
     for (auto &path : files_under(root / "src/strakebook/steel" / room, true)) all.push_back(std::move(path));
   return all;
 }
