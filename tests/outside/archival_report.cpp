@@ -11,7 +11,7 @@ int main(int count, char **given) {
   using namespace strakebook;
   base::Diagnostics sink;
   const auto resources = installed_resources();
-  const auto the_case = open_case(given[1], resources, sink);
+  const auto the_case = open_case(std::filesystem::path(given[1]), resources, sink);
   if (!the_case || !sink.ok())
     return 1;
   const auto pages = set_pages(*the_case, resources, sink);

@@ -2,6 +2,7 @@
 of a machine. It certifies nothing."""
 from pdf_model import Pdf, pieces, string
 
+HIDDEN = 2  # ISO 32000-1, table 165
 GROUPING = {"/Document", "/Sect", "/Div", "/TOC", "/TOCI", "/L", "/LI", "/Table", "/THead", "/TBody", "/TR", "/Reference"}
 STANDARD = GROUPING | {"/P", "/Lbl", "/LBody", "/TH", "/TD", "/Caption", "/Figure", "/Note", "/Link", "/Span"} | {f"/H{n}" for n in range(1, 7)}
 PARENTS = {"/LI": {"/L"}, "/Lbl": {"/LI"}, "/LBody": {"/LI"}, "/THead": {"/Table"}, "/TBody": {"/Table"}, "/TR": {"/THead", "/TBody"},
@@ -149,6 +150,8 @@ class Tagged:
         for _, page in self.pdf.pages:
             for reference in self.pdf.get(page.get("/Annots", [])):
                 annotation = self.pdf.get(reference)
+                if annotation.get("/Subtype") == "/Widget" and annotation.get("/F", 0) & HIDDEN:
+                    continue  # of a signature: nothing is drawn, and ISO 14289-1, 7.18.1 leaves hidden ones out
                 seen.add(reference)
                 owners = self.linked.get(reference, [])
                 if len(owners) != 1 or owners[0].type != "/Link":

@@ -23,6 +23,8 @@ NOT_COMPUTED = {
     "zones.statistics": "judges nothing; held to published data sets by the program's own tests",
     **{f"unseen.zones.pits.fit.{k}": "a bootstrap of the program's own seed; tried apart" for k in ("p", "poor")},
     "quantities": "the same figures again with what went in; each is worked again from its inputs by `formulas.py`",
+    "addenda": "readings after repair, judged as marks are; held by the program's own tests",
+    "amended": "what differs from the issue before; found again from the inputs of both by `amended.py`",
     "defaults": "names what was assumed where the survey is silent; what follows from it is compared wherever it is used",
 }
 
