@@ -7,6 +7,7 @@
 #include <poll.h>
 #include <pty.h>
 #include <sys/wait.h>
+#include <termios.h>
 #include <unistd.h>
 
 #include "cli/key_arguments.h"
@@ -71,6 +72,14 @@ std::string read_until(int fd, std::string_view word) {
   return all;
 }
 
+/// Waits until the terminal no longer shows what is typed; a program asks first and then turns that off.
+void wait_for_silence(int terminal) {
+  constexpr int tries = 5000;
+  termios now{};
+  for (int i = 0; i < tries && ::tcgetattr(terminal, &now) == 0 && (now.c_lflag & ECHO) != 0; ++i) ::usleep(1000);
+  REQUIRE((now.c_lflag & ECHO) == 0);
+}
+
 AtTerminal at_terminal(const Arguments &arguments, const std::string &typed) {
   int terminal = -1, answer[2];
   REQUIRE(::pipe(answer) == 0);
@@ -83,6 +92,7 @@ AtTerminal at_terminal(const Arguments &arguments, const std::string &typed) {
   }
   ::close(answer[1]);
   AtTerminal found{.shown = read_until(terminal, ": "), .outcome = {}};
+  wait_for_silence(terminal);
   REQUIRE(::write(terminal, typed.data(), typed.size()) == static_cast<ssize_t>(typed.size()));
   found.outcome = read_all(answer[0]);
   found.shown += read_all(terminal);
